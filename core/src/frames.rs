@@ -1,0 +1,84 @@
+//! Angles of a body against gravity, and how they answer to small changes of the up vector.
+//!
+//! `up` is the unit vector opposite to gravity, in the frame of the axis it is compared with.
+//! Every angle comes from `atan2`: `acos` loses small angles (in `f32` the smallest one it can
+//! tell from zero is 0.02°).
+
+use crate::vector::{Vec3, any_perpendicular, cross, dot, minus, norm, scaled};
+
+/// Degrees in one radian.
+pub const DEG: f32 = 57.295_78;
+
+/// Earth-up in the device frame from the W3C angles β and γ, degrees; α drops out.
+///
+/// Third row of R = Z(α)·X(β)·Y(γ): (−cos β·sin γ, sin β, cos β·cos γ).
+/// Source: W3C *Device Orientation and Motion*, rotation Z-X'-Y''.
+#[must_use]
+pub fn up_from_angles(beta_deg: f32, gamma_deg: f32) -> Vec3 {
+    let (sb, cb) = libm::sincosf(beta_deg / DEG);
+    let (sg, cg) = libm::sincosf(gamma_deg / DEG);
+    [-cb * sg, sb, cb * cg]
+}
+
+/// Partial derivatives of [`up_from_angles`] by β and by γ, per radian.
+#[must_use]
+pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
+    let (sb, cb) = libm::sincosf(beta_deg / DEG);
+    let (sg, cg) = libm::sincosf(gamma_deg / DEG);
+    [[sb * sg, cb, -sb * cg], [-cb * cg, 0.0, -cb * sg]]
+}
+
+/// Elevation of the unit axis `axis` above level, −90° to 90°.
+#[must_use]
+pub fn elevation_deg(axis: Vec3, up: Vec3) -> f32 {
+    libm::atan2f(dot(axis, up), norm(cross(axis, up))) * DEG
+}
+
+/// Angle between two directions of any length, 0° to 180°.
+#[must_use]
+pub fn angle_deg(p: Vec3, q: Vec3) -> f32 {
+    libm::atan2f(norm(cross(p, q)), dot(p, q)) * DEG
+}
+
+/// Roll about body x: atan2(up·y, up·z), −180° to 180°; `up_body` in the body frame.
+#[must_use]
+pub fn roll_deg(up_body: Vec3) -> f32 {
+    libm::atan2f(up_body[1], up_body[2]) * DEG
+}
+
+/// How the elevation of `axis` answers to a change of `up`: d(elevation) = c · d(up), radians.
+/// A unit vector; on plumb, where the direction is lost, any lateral one.
+#[must_use]
+pub fn elevation_sensitivity(axis: Vec3, up: Vec3) -> Vec3 {
+    let lateral = minus(axis, scaled(up, dot(axis, up)));
+    let length = norm(lateral);
+    if length > 1e-3 {
+        scaled(lateral, 1.0 / length)
+    } else {
+        any_perpendicular(up)
+    }
+}
+
+/// How the roll about body x answers to a change of `up_body`; its length is 1/|up × x|,
+/// so the roll's uncertainty grows without bound towards plumb.
+/// `None` within 0.06° of plumb, where no roll exists.
+#[must_use]
+pub fn roll_sensitivity(up_body: Vec3) -> Option<Vec3> {
+    let s2 = up_body[1] * up_body[1] + up_body[2] * up_body[2];
+    (s2 > 1e-6).then(|| [0.0, up_body[2] / s2, -up_body[1] / s2])
+}
+
+/// A rotation that only swaps and flips axes, as rows: `body = R · device`.
+pub type Rotation = [[i8; 3]; 3];
+
+/// `v` of the device frame, expressed in the body frame.
+#[must_use]
+pub fn to_body(r: &Rotation, v: Vec3) -> Vec3 {
+    r.map(|row| dot(row.map(f32::from), v))
+}
+
+/// `v` of the body frame, expressed in the device frame.
+#[must_use]
+pub fn to_device(r: &Rotation, v: Vec3) -> Vec3 {
+    core::array::from_fn(|i| (0..3).map(|row| f32::from(r[row][i]) * v[row]).sum())
+}

@@ -1,0 +1,300 @@
+//! The last second of acceleration, in integer sums: what a reading is made of.
+//!
+//! Samples go into batches of at least 0.2 s and 12 samples; five closed batches are one window.
+//! No sample is stored beyond a ring of sixteen, which tells tremor from noise.
+
+use crate::reason::NoReading;
+use crate::rounded::AxisSums;
+use crate::vector::Vec3;
+use heapless::Deque;
+
+/// Batches in a window.
+pub const BATCHES: usize = 5;
+/// Shortest batch, microseconds.
+const BATCH_US: u32 = 200_000;
+/// Fewest samples in a batch: at 60 Hz what 0.2 s give; slower sensors take longer.
+const BATCH_SAMPLES: u32 = 12;
+/// Samples kept for the tremor test: a whole period of 8 Hz at 120 Hz.
+const RING: usize = 16;
+/// Half a period of tremor in the middle of its band, microseconds.
+const HALF_TREMOR_US: u32 = 50_000;
+/// Excursion from the window's first sample that is movement at once, m/s².
+const EXCURSION_M_S2: f32 = 0.8;
+
+/// One batch of integer sums, in counts from the window's origin.
+#[derive(Debug, Clone, Copy)]
+struct Batch {
+    n: u32,
+    span_us: u32,
+    sum: [i32; 3],
+    squares: [u32; 3],
+    low: [i16; 3],
+    high: [i16; 3],
+    /// Sum and count of squared differences over half and over a whole period of tremor.
+    half: (u32, u32),
+    whole: (u32, u32),
+    /// Smallest change of any axis that is not zero.
+    least_change: u16,
+    /// Sum of the fused up vectors held at each sample, and their count.
+    fused: (Vec3, u32),
+}
+
+impl Batch {
+    const EMPTY: Self = Self {
+        n: 0,
+        span_us: 0,
+        sum: [0; 3],
+        squares: [0; 3],
+        low: [i16::MAX; 3],
+        high: [i16::MIN; 3],
+        half: (0, 0),
+        whole: (0, 0),
+        least_change: u16::MAX,
+        fused: ([0.0; 3], 0),
+    };
+
+    fn mean(&self) -> Vec3 {
+        self.sum.map(|s| s as f32 / self.n as f32)
+    }
+
+    fn fused_mean(&self) -> Option<Vec3> {
+        let (sum, n) = self.fused;
+        (n == self.n && n > 0).then(|| sum.map(|v| v / n as f32))
+    }
+}
+
+/// What the window says of the last second.
+#[derive(Debug, Clone, Copy)]
+pub struct Still {
+    /// Sums of each axis, in counts from `origin`.
+    pub axes: [AxisSums; 3],
+    /// The count that the sums start from.
+    pub origin: [i16; 3],
+    /// Mean of each batch, in counts from `origin`.
+    pub batch_means: [Vec3; BATCHES],
+    /// Smallest change seen of any axis, counts; `None` when nothing changed.
+    pub least_change: Option<u16>,
+    /// Samples a second.
+    pub rate_hz: f32,
+}
+
+/// Five batches of integer sums over the last second.
+#[derive(Debug, Clone)]
+pub struct Window {
+    count_m_s2: f32,
+    origin: Option<[i16; 3]>,
+    open: Batch,
+    closed: Deque<Batch, BATCHES>,
+    ring: [[i16; 3]; RING],
+    filled: usize,
+    next: usize,
+    lag: usize,
+}
+
+impl Window {
+    /// An empty window for samples in counts of `count_m_s2`.
+    #[must_use]
+    pub const fn new(count_m_s2: f32) -> Self {
+        Self {
+            count_m_s2,
+            origin: None,
+            open: Batch::EMPTY,
+            closed: Deque::new(),
+            ring: [[0; 3]; RING],
+            filled: 0,
+            next: 0,
+            lag: 3,
+        }
+    }
+
+    /// Size of one count, m/s².
+    #[must_use]
+    pub fn count_m_s2(&self) -> f32 {
+        self.count_m_s2
+    }
+
+    /// Forgets every sample.
+    pub fn restart(&mut self) {
+        *self = Self::new(self.count_m_s2);
+    }
+
+    /// Share of the window that is filled, 0 to 1.
+    #[must_use]
+    pub fn progress(&self) -> f32 {
+        let open = (self.open.n as f32 / BATCH_SAMPLES as f32).min(1.0);
+        ((self.closed.len() as f32 + open) / BATCHES as f32).min(1.0)
+    }
+
+    /// Whether no batch has been closed since the last restart.
+    #[must_use]
+    pub fn is_fresh(&self) -> bool {
+        self.closed.is_empty()
+    }
+
+    /// Takes one sample in counts, `dt_us` after the last one, with the fused up vector held then.
+    /// Returns whether a batch was closed.
+    ///
+    /// # Errors
+    /// [`NoReading::Moving`] when the sample lies far from the window's first one; the window has
+    /// then been restarted.
+    pub fn push(
+        &mut self,
+        dt_us: u32,
+        counts: [i16; 3],
+        fused: Option<Vec3>,
+    ) -> Result<bool, NoReading> {
+        let origin = *self.origin.get_or_insert(counts);
+        let limit = (EXCURSION_M_S2 / self.count_m_s2) as i32;
+        let offset: [i32; 3] =
+            core::array::from_fn(|i| i32::from(counts[i]) - i32::from(origin[i]));
+        if offset.iter().any(|d| d.abs() > limit) {
+            self.restart();
+            return Err(NoReading::Moving);
+        }
+        self.compare(offset.map(|d| d as i16));
+        let open = &mut self.open;
+        open.n += 1;
+        open.span_us = open.span_us.saturating_add(dt_us);
+        for (i, d) in offset.into_iter().enumerate() {
+            open.sum[i] += d;
+            open.squares[i] += d.unsigned_abs() * d.unsigned_abs();
+            open.low[i] = open.low[i].min(d as i16);
+            open.high[i] = open.high[i].max(d as i16);
+        }
+        if let Some(up) = fused {
+            open.fused.1 += 1;
+            for (total, v) in open.fused.0.iter_mut().zip(up) {
+                *total += v;
+            }
+        }
+        let full = open.n >= BATCH_SAMPLES && open.span_us >= BATCH_US;
+        if full {
+            self.close();
+        }
+        Ok(full)
+    }
+
+    /// Squared differences over half and a whole period of tremor, and the smallest change.
+    fn compare(&mut self, offset: [i16; 3]) {
+        let squared = |back: usize, ring: &[[i16; 3]; RING]| -> u32 {
+            let old = ring[(self.next + RING - back) % RING];
+            (0..3)
+                .map(|i| {
+                    let d = i32::from(offset[i]) - i32::from(old[i]);
+                    d.unsigned_abs() * d.unsigned_abs()
+                })
+                .sum()
+        };
+        if self.filled >= self.lag {
+            self.open.half.0 += squared(self.lag, &self.ring);
+            self.open.half.1 += 1;
+        }
+        if self.filled >= 2 * self.lag {
+            self.open.whole.0 += squared(2 * self.lag, &self.ring);
+            self.open.whole.1 += 1;
+        }
+        if self.filled > 0 {
+            let last = self.ring[(self.next + RING - 1) % RING];
+            for i in 0..3 {
+                let change = offset[i].abs_diff(last[i]);
+                if change > 0 {
+                    self.open.least_change = self.open.least_change.min(change);
+                }
+            }
+        }
+        self.ring[self.next] = offset;
+        self.next = (self.next + 1) % RING;
+        self.filled = (self.filled + 1).min(RING);
+    }
+
+    fn close(&mut self) {
+        let spacing_us = self.open.span_us / self.open.n;
+        self.lag =
+            (((HALF_TREMOR_US + spacing_us / 2) / spacing_us.max(1)) as usize).clamp(1, RING / 2);
+        if self.closed.is_full() {
+            self.closed.pop_front();
+        }
+        // Room was made above, so nothing is lost here.
+        let _ = self.closed.push_back(self.open);
+        self.open = Batch::EMPTY;
+    }
+
+    /// Mean fused up vector of the newest closed batch, where fused orientation was there
+    /// throughout it.
+    #[must_use]
+    pub fn newest_fused(&self) -> Option<Vec3> {
+        self.closed.back().and_then(Batch::fused_mean)
+    }
+
+    /// The sums, if the window is full and shows rest.
+    ///
+    /// # Errors
+    /// [`NoReading::Filling`], [`NoReading::Tremor`], [`NoReading::Moving`].
+    pub fn still(&self) -> Result<Still, NoReading> {
+        let origin = self.origin.filter(|_| self.closed.is_full());
+        let origin = origin.ok_or(NoReading::Filling)?;
+        let mut means = [[0.0; 3]; BATCHES];
+        let mut total = Batch::EMPTY;
+        for (mean, b) in means.iter_mut().zip(&self.closed) {
+            *mean = b.mean();
+            total.n += b.n;
+            total.span_us += b.span_us;
+            total.half = (total.half.0 + b.half.0, total.half.1 + b.half.1);
+            total.whole = (total.whole.0 + b.whole.0, total.whole.1 + b.whole.1);
+            total.least_change = total.least_change.min(b.least_change);
+            for i in 0..3 {
+                total.sum[i] += b.sum[i];
+                total.squares[i] += b.squares[i];
+                total.low[i] = total.low[i].min(b.low[i]);
+                total.high[i] = total.high[i].max(b.high[i]);
+            }
+        }
+        let axes = core::array::from_fn(|i| AxisSums {
+            n: total.n,
+            sum: total.sum[i],
+            squares: total.squares[i],
+            range: (total.low[i], total.high[i]),
+        });
+        let still = Still {
+            axes,
+            origin,
+            batch_means: means,
+            least_change: (total.least_change < u16::MAX).then_some(total.least_change),
+            rate_hz: total.n as f32 * 1e6 / total.span_us.max(1) as f32,
+        };
+        self.judge(&still, &total)?;
+        Ok(still)
+    }
+
+    /// Tremor and movement. The thresholds are those of the estimator's study, in steps of
+    /// 0.1 m/s² (refuses at most 0.05 % of still phones for tremor, 3 % for movement at the
+    /// noisiest; a knock below 0.6° can hide in a rounding step).
+    fn judge(&self, still: &Still, total: &Batch) -> Result<(), NoReading> {
+        let steps = self.count_m_s2 / 0.1;
+        let mean_half = |(sum, n): (u32, u32)| sum as f32 / (2 * n.max(1)) as f32;
+        let (d_half, d_whole) = (mean_half(total.half), mean_half(total.whole));
+        let variance = still.axes.iter().map(AxisSums::variance).sum::<f32>() * steps * steps;
+        let range = (0..3)
+            .map(|i| f32::from(total.high[i].abs_diff(total.low[i])))
+            .fold(0.0, f32::max);
+        let swings = variance > 0.3 && d_half > 1.5 * d_whole;
+        if swings || variance > 2.0 || range * steps > 5.0 {
+            return Err(NoReading::Tremor);
+        }
+        let wander = (0..3)
+            .map(|i| {
+                let of_axis = still.batch_means.iter().map(|m| m[i]);
+                let (low, high) =
+                    of_axis.fold((f32::MAX, f32::MIN), |(l, h), v| (l.min(v), h.max(v)));
+                high - low
+            })
+            .fold(0.0, f32::max);
+        // A rounded phone may sit on a step's edge; a sensor that is not rounded has no such edge
+        // beyond the smallest change it shows.
+        let edge = f32::from(still.least_change.unwrap_or(1).min(127)).min(0.1 / self.count_m_s2);
+        if wander > (1.2 * edge).max(1.8 * libm::sqrtf(d_whole)) {
+            return Err(NoReading::Moving);
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,113 @@
+//! The core's own lists, by name, for the page to build its screens from.
+
+use plumbmark::advice::AdviceKind;
+use plumbmark::budget::Source;
+use plumbmark::decision::{Verdict, Why};
+use plumbmark::holds::{Hold, Placement, Refusal, Surface};
+use plumbmark::limits::Basis;
+use plumbmark::parts::{Check, Part, Quantity};
+use plumbmark::reason::NoReading;
+use serde::Serialize;
+
+#[derive(Serialize)]
+pub struct Catalogue {
+    parts: Vec<PartEntry>,
+    checks: Vec<CheckEntry>,
+    reasons: Vec<Option<NoReading>>,
+    verdicts: [Verdict; 4],
+    whys: Vec<Option<Why>>,
+    sources: [Source; 7],
+    advices: [AdviceKind; 7],
+    bases: [Basis; 4],
+    surfaces: [Surface; 5],
+}
+
+#[derive(Serialize)]
+struct PartEntry {
+    id: Part,
+    checks: Vec<Check>,
+    placements: Vec<PlacementEntry>,
+    refused: Vec<RefusedEntry>,
+}
+
+#[derive(Serialize)]
+struct PlacementEntry {
+    hold: Hold,
+    surface: Surface,
+    checks: &'static [Check],
+    /// Row-major, body = R · device.
+    rotation: Vec<i8>,
+}
+
+#[derive(Serialize)]
+struct RefusedEntry {
+    hold: Hold,
+    surface: Surface,
+    why: Refusal,
+}
+
+#[derive(Serialize)]
+struct CheckEntry {
+    id: Check,
+    part: Part,
+    quantity: Quantity,
+    low_deg: f32,
+    high_deg: f32,
+    axis_body: [f32; 3],
+    asks_lower_end: bool,
+}
+
+pub fn catalogue() -> Catalogue {
+    let coded = |all: &[NoReading]| {
+        let named = all.iter().map(|&r| Some(r));
+        core::iter::once(None).chain(named).collect()
+    };
+    Catalogue {
+        parts: Part::ALL.into_iter().map(part).collect(),
+        checks: Check::ALL.into_iter().map(check).collect(),
+        reasons: coded(&NoReading::ALL),
+        verdicts: Verdict::ALL,
+        whys: core::iter::once(None).chain(Why::ALL.map(Some)).collect(),
+        sources: Source::ALL,
+        advices: AdviceKind::ALL,
+        bases: Basis::ALL,
+        surfaces: Surface::ALL,
+    }
+}
+
+fn part(id: Part) -> PartEntry {
+    let pairs = Surface::ALL
+        .into_iter()
+        .flat_map(|s| Hold::ALL.map(|h| (h, s)));
+    let mut entry = PartEntry {
+        id,
+        checks: Check::ALL.into_iter().filter(|c| c.part() == id).collect(),
+        placements: Vec::new(),
+        refused: Vec::new(),
+    };
+    for (hold, surface) in pairs {
+        match Placement::new(id, hold, surface) {
+            Ok(p) => entry.placements.push(PlacementEntry {
+                hold,
+                surface,
+                checks: p.checks,
+                rotation: hold.rotation().concat(),
+            }),
+            Err(why) => entry.refused.push(RefusedEntry { hold, surface, why }),
+        }
+    }
+    entry
+}
+
+fn check(id: Check) -> CheckEntry {
+    let (low_deg, high_deg) = id.quantity().range_deg();
+    CheckEntry {
+        id,
+        part: id.part(),
+        quantity: id.quantity(),
+        low_deg,
+        high_deg,
+        axis_body: id.axis_body(),
+        asks_lower_end: id.asks_lower_end(),
+    }
+}

@@ -1,0 +1,280 @@
+//! The border between the page and the core: types only. Numbers in and flat getters out on the
+//! hot path, where nothing is allocated; one report at capture.
+
+mod catalogue;
+
+use plumbmark::check::{End, Outcome};
+use plumbmark::holds::{Hold, Surface};
+use plumbmark::limits::{Limit, LimitSet};
+use plumbmark::live::{Blind, Live as Core, Reading};
+use plumbmark::parts::{Check, Part};
+use serde::Deserialize;
+use wasm_bindgen::prelude::{JsError, JsValue, wasm_bindgen};
+
+fn from_js<T: for<'a> Deserialize<'a>>(value: JsValue) -> Result<T, JsError> {
+    serde_wasm_bindgen::from_value(value).map_err(|e| JsError::new(&e.to_string()))
+}
+
+fn to_js<T: serde::Serialize>(value: &T) -> Result<JsValue, JsError> {
+    let plain = serde_wasm_bindgen::Serializer::json_compatible();
+    value
+        .serialize(&plain)
+        .map_err(|e| JsError::new(&e.to_string()))
+}
+
+/// Parts, placements, checks and the names behind the codes.
+#[wasm_bindgen]
+pub fn catalogue() -> Result<JsValue, JsError> {
+    to_js(&catalogue::catalogue())
+}
+
+/// The examples of trade usage, as a limit set.
+#[wasm_bindgen]
+pub fn default_limits() -> Result<JsValue, JsError> {
+    to_js(&LimitSet::trade_usage())
+}
+
+/// A limit set in which nothing has been entered.
+#[wasm_bindgen]
+pub fn blank_limits() -> Result<JsValue, JsError> {
+    to_js(&LimitSet::not_entered())
+}
+
+/// The limit set as core understands it; an error names the field.
+#[wasm_bindgen]
+pub fn check_limits(set: JsValue) -> Result<JsValue, JsError> {
+    let set: LimitSet = from_js(set)?;
+    set.validate()?;
+    to_js(&set)
+}
+
+/// A phone held to a part: see `plumbmark::live::Live`.
+#[wasm_bindgen]
+#[derive(Default)]
+pub struct Live(Core);
+
+#[wasm_bindgen]
+impl Live {
+    /// Nothing received yet.
+    #[wasm_bindgen(constructor)]
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Chooses part, hold and surface by their names; an error names the refusal.
+    pub fn select(
+        &mut self,
+        part: JsValue,
+        hold: JsValue,
+        surface: JsValue,
+    ) -> Result<(), JsError> {
+        let (part, hold, surface): (Part, Hold, Surface) =
+            (from_js(part)?, from_js(hold)?, from_js(surface)?);
+        Ok(self.0.select(part, hold, surface)?)
+    }
+
+    /// Puts a limit set in force; an error names the field.
+    pub fn set_limits(&mut self, set: JsValue) -> Result<(), JsError> {
+        Ok(self.0.set_limits(from_js(set)?)?)
+    }
+
+    /// Says which end of a check's axis looked lower: `tail`, `head`, `cant_tell`, `photo`, or
+    /// nothing.
+    pub fn tell_end(&mut self, check: JsValue, end: JsValue) -> Result<(), JsError> {
+        let (check, end): (Check, Option<End>) = (from_js(check)?, from_js(end)?);
+        self.0.tell_end(check, end);
+        Ok(())
+    }
+
+    /// Takes a sign known from before, or 0 to learn it again.
+    pub fn set_sign(&mut self, sign: i8) {
+        self.0.set_sign(sign);
+    }
+
+    /// Decides the sign for a phone that lies face up now; 0 when it does not.
+    pub fn learn_sign_face_up(&mut self) -> i8 {
+        self.0.learn_sign_face_up()
+    }
+
+    /// One motion event, ms and m/s².
+    pub fn motion(&mut self, t_ms: f64, x: Option<f64>, y: Option<f64>, z: Option<f64>) {
+        self.0.motion(t_ms, [x, y, z]);
+    }
+
+    /// One orientation event, degrees. Its time is that of the motion events around it.
+    pub fn orientation(&mut self, beta_deg: Option<f64>, gamma_deg: Option<f64>) {
+        self.0.orientation(beta_deg, gamma_deg);
+    }
+
+    /// Answers anew; 0 for a reading, else the code of a reason.
+    pub fn tick(&mut self, now_ms: f64) -> u8 {
+        self.0.tick(now_ms).err().map_or(0, |reason| reason.code())
+    }
+
+    /// Arms a blind reading.
+    pub fn arm(&mut self, now_ms: f64) {
+        self.0.arm(now_ms);
+    }
+
+    /// Ends a blind reading.
+    pub fn disarm(&mut self) {
+        self.0.disarm();
+    }
+
+    /// 0 off, 1 armed, 2 moved, 3 at rest: capture now.
+    #[wasm_bindgen(getter)]
+    pub fn blind(&self) -> u8 {
+        match self.0.blind() {
+            Blind::Off => 0,
+            Blind::Armed(_) => 1,
+            Blind::Moved => 2,
+            Blind::Ready => 3,
+        }
+    }
+
+    /// Number of checks in the reading.
+    #[wasm_bindgen(getter)]
+    pub fn count(&self) -> usize {
+        self.reading().map_or(0, |r| r.outcomes.len())
+    }
+
+    /// Share of the window that is filled.
+    #[wasm_bindgen(getter)]
+    pub fn progress(&self) -> f32 {
+        self.0.progress()
+    }
+
+    /// Sign of this browser's gravity; 0 while not known.
+    #[wasm_bindgen(getter)]
+    pub fn sign(&self) -> i8 {
+        self.0.sign()
+    }
+
+    /// Step of the values, m/s².
+    #[wasm_bindgen(getter)]
+    pub fn step_m_s2(&self) -> f32 {
+        self.reading().map_or(f32::NAN, |r| r.step_m_s2)
+    }
+
+    /// Samples a second.
+    #[wasm_bindgen(getter)]
+    pub fn rate_hz(&self) -> f32 {
+        self.reading().map_or(f32::NAN, |r| r.rate_hz)
+    }
+
+    /// Up along body x.
+    #[wasm_bindgen(getter)]
+    pub fn up_x(&self) -> f32 {
+        self.up(0)
+    }
+
+    /// Up along body y.
+    #[wasm_bindgen(getter)]
+    pub fn up_y(&self) -> f32 {
+        self.up(1)
+    }
+
+    /// Up along body z.
+    #[wasm_bindgen(getter)]
+    pub fn up_z(&self) -> f32 {
+        self.up(2)
+    }
+
+    /// Value of check `i`, degrees.
+    pub fn value_deg(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.measured.map(|m| m.value_deg))
+    }
+
+    /// Expanded uncertainty of check `i`, degrees.
+    pub fn u_deg(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.measured.map(|m| m.u_deg))
+    }
+
+    /// Code of check `i`'s verdict.
+    pub fn verdict(&self, i: usize) -> u8 {
+        self.outcome(i).map_or(3, |o| o.verdict as u8)
+    }
+
+    /// Code of what stands behind check `i`'s verdict; 0 when it is plain.
+    pub fn why(&self, i: usize) -> u8 {
+        let why = self.outcome(i).and_then(|o| o.why);
+        why.map_or(0, |w| w as u8 + 1)
+    }
+
+    /// Lowest value permitted, degrees.
+    pub fn low_deg(&self, i: usize) -> f32 {
+        self.of(i, |_, limit| limit.low_deg)
+    }
+
+    /// Highest value permitted, degrees.
+    pub fn high_deg(&self, i: usize) -> f32 {
+        self.of(i, |_, limit| limit.high_deg)
+    }
+
+    /// Lower end of the preferred band, degrees.
+    pub fn preferred_low_deg(&self, i: usize) -> f32 {
+        self.of(i, |_, limit| limit.preferred_low_deg)
+    }
+
+    /// Upper end of the preferred band, degrees.
+    pub fn preferred_high_deg(&self, i: usize) -> f32 {
+        self.of(i, |_, limit| limit.preferred_high_deg)
+    }
+
+    /// Margin of check `i`, degrees.
+    pub fn margin_deg(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.margin_deg)
+    }
+
+    /// Turn that would settle check `i`, degrees.
+    pub fn turn_deg(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.advice.turn_deg)
+    }
+
+    /// Rise of the head end for that turn, mm.
+    pub fn rise_mm(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.advice.rise_mm)
+    }
+
+    /// Length that the rise is for, mm.
+    pub fn over_mm(&self, i: usize) -> f32 {
+        self.of(i, |o, _| o.advice.over_mm)
+    }
+
+    /// Code of the kind of advice for check `i`.
+    pub fn advice(&self, i: usize) -> u8 {
+        self.outcome(i).map_or(0, |o| o.advice.kind as u8)
+    }
+
+    /// Code of the largest contribution to check `i`.
+    pub fn dominant(&self, i: usize) -> u8 {
+        self.outcome(i).map_or(0, |o| o.budget.dominant() as u8)
+    }
+
+    /// The report of the last tick's reading; an error names the reason why there is none.
+    pub fn capture(&self) -> Result<JsValue, JsError> {
+        to_js(&self.0.capture()?)
+    }
+}
+
+impl Live {
+    fn reading(&self) -> Option<&Reading> {
+        self.0.reading().ok()
+    }
+
+    fn outcome(&self, i: usize) -> Option<&Outcome> {
+        self.reading()?.outcomes.get(i)
+    }
+
+    fn of(&self, i: usize, get: impl Fn(&Outcome, &Limit) -> Option<f32>) -> f32 {
+        let found = self.outcome(i);
+        found
+            .and_then(|o| get(o, &self.0.limits().limit(o.check)))
+            .unwrap_or(f32::NAN)
+    }
+
+    fn up(&self, axis: usize) -> f32 {
+        self.0.up_body().map_or(f32::NAN, |up| up[axis])
+    }
+}
