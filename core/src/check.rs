@@ -30,6 +30,11 @@ pub enum End {
     Photo,
 }
 
+impl End {
+    /// All answers.
+    pub const ALL: [Self; 4] = [Self::Tail, Self::Head, Self::CantTell, Self::Photo];
+}
+
 /// One check, answered.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]

@@ -73,6 +73,19 @@ impl Limit {
         }
     }
 
+    /// Puts in the document and page, or the clause and vehicles.
+    ///
+    /// # Errors
+    /// [`Problem::TooLong`] beyond 120 bytes.
+    pub fn set_source(&mut self, source: &str) -> Result<(), LimitError> {
+        self.source = String::try_from(source).map_err(|_| LimitError {
+            check: Some(self.check),
+            field: "source",
+            problem: Problem::TooLong(120),
+        })?;
+        Ok(())
+    }
+
     /// Whether the limit has been entered.
     #[must_use]
     pub fn is_entered(&self) -> bool {
@@ -121,7 +134,7 @@ impl Limit {
             ("preferred_high_deg", self.preferred_high_deg),
         ] {
             if value.is_some_and(|v| !(range.0..=range.1).contains(&v)) {
-                return wrong(field, Problem::OutOfRange(range.0, range.1));
+                return wrong(field, Problem::OutOfRange(range.0 as i16, range.1 as i16));
             }
         }
         let (low, high) = (
@@ -146,7 +159,7 @@ impl Limit {
         }
         if let Some(allowance) = self.allowance_deg {
             if !(0.0..=10.0).contains(&allowance) {
-                return wrong("allowance_deg", Problem::OutOfRange(0.0, 10.0));
+                return wrong("allowance_deg", Problem::OutOfRange(0, 10));
             }
             if !self.at_limit_allowed || !matches!(self.basis, Basis::Manual | Basis::Law) {
                 return wrong("allowance_deg", Problem::AllowanceNeedsManual);
@@ -156,10 +169,10 @@ impl Limit {
             .length_mm
             .is_some_and(|l| !(10.0..=5000.0).contains(&l))
         {
-            return wrong("length_mm", Problem::OutOfRange(10.0, 5000.0));
+            return wrong("length_mm", Problem::OutOfRange(10, 5000));
         }
         let needs_source = matches!(self.basis, Basis::Manual | Basis::Law) && self.is_entered();
-        if needs_source && self.source.trim().is_empty() {
+        if needs_source && self.source.bytes().all(|b| b == b' ') {
             return wrong("source", Problem::SourceMissing);
         }
         Ok(())
@@ -204,11 +217,13 @@ pub struct LimitSet {
 }
 
 impl LimitSet {
-    fn empty(name: &str) -> Self {
+    /// A set without any line, and surfaces as assumed.
+    #[must_use]
+    pub fn empty() -> Self {
         Self {
             format: text(FORMAT),
             version: VERSION,
-            name: text(name),
+            name: String::new(),
             lines: Vec::new(),
             surfaces: Surface::ALL
                 .into_iter()
@@ -229,7 +244,7 @@ impl LimitSet {
     pub fn not_entered() -> Self {
         Self {
             lines: Check::ALL.into_iter().map(Limit::not_entered).collect(),
-            ..Self::empty("")
+            ..Self::empty()
         }
     }
 
@@ -237,7 +252,8 @@ impl LimitSet {
     /// are our own width about the position that the trade calls best.
     #[must_use]
     pub fn trade_usage() -> Self {
-        let mut set = Self::empty("Examples: trade usage");
+        let mut set = Self::empty();
+        set.name = text("Examples: trade usage");
         let lines = [
             // Fuel port straight down is best; the port may not look up.
             (
@@ -288,6 +304,43 @@ impl LimitSet {
         set
     }
 
+    /// Names the set.
+    ///
+    /// # Errors
+    /// [`Problem::TooLong`] beyond 64 bytes.
+    pub fn set_name(&mut self, name: &str) -> Result<(), LimitError> {
+        self.name = String::try_from(name).map_err(|_| LimitError {
+            check: None,
+            field: "name",
+            problem: Problem::TooLong(64),
+        })?;
+        Ok(())
+    }
+
+    /// Adds a line, or a second one that [`Self::validate`] will refuse.
+    ///
+    /// # Errors
+    /// [`Problem::Repeated`] where there is no room for one more.
+    pub fn add_line(&mut self, line: Limit) -> Result<(), LimitError> {
+        let check = Some(line.check);
+        self.lines.push(line).map_err(|_| LimitError {
+            check,
+            field: "check",
+            problem: Problem::Repeated,
+        })
+    }
+
+    /// Sets a surface's contact uncertainties.
+    pub fn set_surface(&mut self, terms: SurfaceTerms) {
+        for known in self
+            .surfaces
+            .iter_mut()
+            .filter(|s| s.surface == terms.surface)
+        {
+            *known = terms;
+        }
+    }
+
     /// The limit of a check; not entered where the set has no line for it.
     #[must_use]
     pub fn limit(&self, check: Check) -> Limit {
@@ -332,22 +385,19 @@ impl LimitSet {
             }
             // Below 0.02° no phone's case lies on anything.
             if !(0.02..=5.0).contains(&s.hold_deg) {
-                return wrong(None, "surfaces.hold_deg", Problem::OutOfRange(0.02, 5.0));
+                return wrong(None, "surfaces.hold_deg", Problem::HoldOutOfRange);
             }
             if !(0.0..=10.0).contains(&s.align_deg) {
-                return wrong(None, "surfaces.align_deg", Problem::OutOfRange(0.0, 10.0));
+                return wrong(None, "surfaces.align_deg", Problem::OutOfRange(0, 10));
             }
         }
         Ok(())
     }
 }
 
-/// Text cut to what fits; the built-in texts all fit.
+/// A built-in text; all of them fit.
 fn text<const N: usize>(s: &str) -> String<N> {
-    s.chars().take(N / 4 * 4).fold(String::new(), |mut out, c| {
-        let _ = out.push(c);
-        out
-    })
+    String::try_from(s).unwrap_or_default()
 }
 
 /// Why a limit set is refused.
@@ -368,7 +418,9 @@ pub struct LimitError {
 #[non_exhaustive]
 pub enum Problem {
     /// Not a number between these two.
-    OutOfRange(f32, f32),
+    OutOfRange(i16, i16),
+    /// Not a hold uncertainty from 0.02° to 5°.
+    HoldOutOfRange,
     /// The upper end is not above the lower one.
     NotAboveLow,
     /// A limit on roll needs both ends.
@@ -381,6 +433,8 @@ pub enum Problem {
     SourceMissing,
     /// There are two of it.
     Repeated,
+    /// Longer than this many bytes.
+    TooLong(u16),
     /// Some other kind of file.
     NotALimitSet,
     /// Written by another version.
@@ -395,6 +449,7 @@ impl core::fmt::Display for LimitError {
         write!(f, "{}: ", self.field)?;
         match self.problem {
             Problem::OutOfRange(low, high) => write!(f, "enter a number from {low} to {high}"),
+            Problem::HoldOutOfRange => f.write_str("enter a number from 0.02 to 5"),
             Problem::NotAboveLow => f.write_str("the upper end must lie above the lower end"),
             Problem::RollNeedsBoth => f.write_str("a limit on roll needs both ends"),
             Problem::OutsidePermitted => {
@@ -405,6 +460,7 @@ impl core::fmt::Display for LimitError {
             ),
             Problem::SourceMissing => f.write_str("name the document and page, or the clause"),
             Problem::Repeated => f.write_str("there are two of it; keep one"),
+            Problem::TooLong(most) => write!(f, "shorten it to {most} letters"),
             Problem::NotALimitSet => f.write_str("this is not a limit set"),
             Problem::OtherVersion => f.write_str("this limit set was written by another version"),
         }

@@ -2,6 +2,7 @@
 
 use plumbmark::advice::AdviceKind;
 use plumbmark::budget::Source;
+use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::limits::Basis;
@@ -19,7 +20,9 @@ pub struct Catalogue {
     sources: [Source; 7],
     advices: [AdviceKind; 7],
     bases: [Basis; 4],
+    holds: [Hold; 3],
     surfaces: [Surface; 5],
+    ends: [End; 4],
 }
 
 #[derive(Serialize)]
@@ -71,7 +74,9 @@ pub fn catalogue() -> Catalogue {
         sources: Source::ALL,
         advices: AdviceKind::ALL,
         bases: Basis::ALL,
+        holds: Hold::ALL,
         surfaces: Surface::ALL,
+        ends: End::ALL,
     }
 }
 

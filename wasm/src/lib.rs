@@ -2,18 +2,27 @@
 //! hot path, where nothing is allocated; one report at capture.
 
 mod catalogue;
+mod limits;
 
+use limits::Limits;
 use plumbmark::check::{End, Outcome};
 use plumbmark::holds::{Hold, Surface};
 use plumbmark::limits::{Limit, LimitSet};
 use plumbmark::live::{Blind, Live as Core, Reading};
 use plumbmark::parts::{Check, Part};
-use serde::Deserialize;
 use wasm_bindgen::prelude::{JsError, JsValue, wasm_bindgen};
 
-fn from_js<T: for<'a> Deserialize<'a>>(value: JsValue) -> Result<T, JsError> {
-    serde_wasm_bindgen::from_value(value).map_err(|e| JsError::new(&e.to_string()))
+/// The entry of a catalogue's list.
+fn known<T: Copy>(all: &[T], code: u8) -> Result<T, JsError> {
+    let found = all.get(usize::from(code)).copied();
+    found.ok_or_else(|| JsError::new("unknown code"))
 }
+
+// Half the size of the default one, and as good: a few objects at capture, none per event.
+#[cfg(target_arch = "wasm32")]
+#[global_allocator]
+static ALLOCATOR: lol_alloc::LockedAllocator<lol_alloc::FreeListAllocator> =
+    lol_alloc::LockedAllocator::new(lol_alloc::FreeListAllocator::new());
 
 fn to_js<T: serde::Serialize>(value: &T) -> Result<JsValue, JsError> {
     let plain = serde_wasm_bindgen::Serializer::json_compatible();
@@ -40,14 +49,6 @@ pub fn blank_limits() -> Result<JsValue, JsError> {
     to_js(&LimitSet::not_entered())
 }
 
-/// The limit set as core understands it; an error names the field.
-#[wasm_bindgen]
-pub fn check_limits(set: JsValue) -> Result<JsValue, JsError> {
-    let set: LimitSet = from_js(set)?;
-    set.validate()?;
-    to_js(&set)
-}
-
 /// A phone held to a part: see `plumbmark::live::Live`.
 #[wasm_bindgen]
 #[derive(Default)]
@@ -62,28 +63,23 @@ impl Live {
         Self::default()
     }
 
-    /// Chooses part, hold and surface by their names; an error names the refusal.
-    pub fn select(
-        &mut self,
-        part: JsValue,
-        hold: JsValue,
-        surface: JsValue,
-    ) -> Result<(), JsError> {
-        let (part, hold, surface): (Part, Hold, Surface) =
-            (from_js(part)?, from_js(hold)?, from_js(surface)?);
-        Ok(self.0.select(part, hold, surface)?)
+    /// Chooses part, hold and surface by their places in the catalogue; an error names the refusal.
+    pub fn select(&mut self, part: u8, hold: u8, surface: u8) -> Result<(), JsError> {
+        let part = known(&Part::ALL, part)?;
+        let hold = known(&Hold::ALL, hold)?;
+        Ok(self.0.select(part, hold, known(&Surface::ALL, surface)?)?)
     }
 
     /// Puts a limit set in force; an error names the field.
-    pub fn set_limits(&mut self, set: JsValue) -> Result<(), JsError> {
-        Ok(self.0.set_limits(from_js(set)?)?)
+    pub fn set_limits(&mut self, limits: &Limits) -> Result<(), JsError> {
+        Ok(self.0.set_limits(limits.set().clone())?)
     }
 
-    /// Says which end of a check's axis looked lower: `tail`, `head`, `cant_tell`, `photo`, or
+    /// Says which end of a check's axis looked lower: its place among the catalogue's ends, or
     /// nothing.
-    pub fn tell_end(&mut self, check: JsValue, end: JsValue) -> Result<(), JsError> {
-        let (check, end): (Check, Option<End>) = (from_js(check)?, from_js(end)?);
-        self.0.tell_end(check, end);
+    pub fn tell_end(&mut self, check: u8, end: Option<u8>) -> Result<(), JsError> {
+        let end = end.map(|e| known(&End::ALL, e)).transpose()?;
+        self.0.tell_end(known(&Check::ALL, check)?, end);
         Ok(())
     }
 

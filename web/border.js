@@ -1,0 +1,159 @@
+// Names on the page, places in the core's lists across the border: the only file that knows both.
+// It looks up and passes on; it decides nothing.
+
+/** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
+/** @typedef {import('./types.js').LimitSet} LimitSet */
+/** @typedef {import('./types.js').Catalogue} Catalogue */
+
+const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces'];
+const SURFACE_FIELDS = ['surface', 'hold_deg', 'align_deg'];
+const LINE_NUMBERS = [
+  'low_deg',
+  'high_deg',
+  'preferred_low_deg',
+  'preferred_high_deg',
+  'allowance_deg',
+  'length_mm',
+];
+const LINE_FIELDS = ['check', 'at_limit_allowed', 'basis', 'source', ...LINE_NUMBERS];
+
+/**
+ * @param {readonly string[]} list
+ * @param {unknown} name
+ * @param {string} field
+ */
+function code(list, name, field) {
+  const found = list.indexOf(/** @type {string} */ (name));
+  if (found < 0) throw new Error(`${field}: "${String(name).slice(0, 40)}" is not known`);
+  return found;
+}
+
+/**
+ * @param {unknown} value
+ * @param {readonly string[]} fields
+ * @param {string} where
+ * @returns {any}
+ */
+function shaped(value, fields, where) {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new Error(`${where}: an object is expected`);
+  for (const field of Object.keys(value))
+    if (!fields.includes(field)) throw new Error(`${where}${field}: this field is not known`);
+  return value;
+}
+
+/**
+ * The core behind one loaded module, by names.
+ * @param {Pkg} pkg
+ */
+export function openBorder(pkg) {
+  const catalogue = /** @type {Catalogue} */ (pkg.catalogue());
+  const parts = catalogue.parts.map((p) => p.id);
+  const checks = catalogue.checks.map((c) => c.id);
+
+  /** @param {any} set */
+  function toLimits(set) {
+    shaped(set, LIMIT_FIELDS, '');
+    if (set.format !== 'plumbmark-limits') throw new Error('format: this is not a limit set');
+    if (set.version !== 1) throw new Error('version: this limit set was written by another version');
+    if (typeof set.name !== 'string') throw new Error('name: text is expected');
+    if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
+    const limits = new pkg.Limits(set.name);
+    try {
+      for (const line of set.lines) addLine(limits, line);
+      for (const item of set.surfaces ?? []) {
+        const s = shaped(item, SURFACE_FIELDS, 'surfaces.');
+        const place = code(catalogue.surfaces, s.surface, 'surfaces.surface');
+        limits.set_surface(place, Number(s.hold_deg ?? NaN), Number(s.align_deg ?? NaN));
+      }
+      return limits;
+    } catch (error) {
+      limits.free();
+      throw error;
+    }
+  }
+
+  /**
+   * @param {import('./pkg/plumbmark_wasm.js').Limits} limits
+   * @param {unknown} item
+   */
+  function addLine(limits, item) {
+    const line = shaped(item, LINE_FIELDS, 'lines.');
+    const check = code(checks, line.check, 'lines.check');
+    const where = `${line.check}.`;
+    for (const field of LINE_NUMBERS)
+      if (line[field] != null && typeof line[field] !== 'number')
+        throw new Error(`${where}${field}: a number is expected`);
+    if (typeof (line.source ?? '') !== 'string') throw new Error(`${where}source: text is expected`);
+    limits.add_line(
+      check,
+      line.low_deg,
+      line.high_deg,
+      line.preferred_low_deg,
+      line.preferred_high_deg,
+      line.at_limit_allowed === true,
+      line.allowance_deg,
+      code(catalogue.bases, line.basis, `${where}basis`),
+      line.source ?? '',
+      line.length_mm,
+    );
+  }
+
+  return {
+    catalogue,
+    /** @returns {LimitSet} */
+    defaultLimits: () => pkg.default_limits(),
+    /** @returns {LimitSet} */
+    blankLimits: () => pkg.blank_limits(),
+    /**
+     * The set as core understands it; an error's message starts with the field it is about.
+     * @param {unknown} set
+     * @returns {LimitSet}
+     */
+    checkLimits(set) {
+      const limits = toLimits(set);
+      try {
+        return limits.check();
+      } finally {
+        limits.free();
+      }
+    },
+    newLive: () => new pkg.Live(),
+    /**
+     * @param {import('./pkg/plumbmark_wasm.js').Live} live
+     * @param {string} part
+     * @param {string} hold
+     * @param {string} surface
+     */
+    select(live, part, hold, surface) {
+      live.select(
+        code(parts, part, 'part'),
+        code(catalogue.holds, hold, 'hold'),
+        code(catalogue.surfaces, surface, 'surface'),
+      );
+    },
+    /**
+     * @param {import('./pkg/plumbmark_wasm.js').Live} live
+     * @param {unknown} set
+     */
+    setLimits(live, set) {
+      const limits = toLimits(set);
+      try {
+        live.set_limits(limits);
+      } finally {
+        limits.free();
+      }
+    },
+    /**
+     * @param {import('./pkg/plumbmark_wasm.js').Live} live
+     * @param {string} check
+     * @param {string | null} end
+     */
+    tellEnd(live, check, end) {
+      live.tell_end(
+        code(checks, check, 'check'),
+        end === null ? undefined : code(catalogue.ends, end, 'end'),
+      );
+    },
+  };
+}
