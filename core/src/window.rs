@@ -277,9 +277,12 @@ impl Window {
         let range = (0..3)
             .map(|i| f32::from(total.high[i].abs_diff(total.low[i])))
             .fold(0.0, f32::max);
-        let swings = variance > 0.3 && d_half > 1.5 * d_whole;
-        if swings || variance > 2.0 || range * steps > 5.0 {
+        let swings = d_half > 1.5 * d_whole;
+        if swings && variance > 0.3 {
             return Err(NoReading::Tremor);
+        }
+        if variance > 2.0 || range * steps > 5.0 {
+            return Err(NoReading::Moving);
         }
         let wander = (0..3)
             .map(|i| {
