@@ -55,7 +55,8 @@ export function openBorder(pkg) {
   function toLimits(set) {
     shaped(set, LIMIT_FIELDS, '');
     if (set.format !== 'plumbmark-limits') throw new Error('format: this is not a limit set');
-    if (set.version !== 1) throw new Error('version: this limit set was written by another version');
+    if (set.version !== 1)
+      throw new Error('version: this limit set was written by another version');
     if (typeof set.name !== 'string') throw new Error('name: text is expected');
     if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
     const limits = new pkg.Limits(set.name);
@@ -84,7 +85,8 @@ export function openBorder(pkg) {
     for (const field of LINE_NUMBERS)
       if (line[field] != null && typeof line[field] !== 'number')
         throw new Error(`${where}${field}: a number is expected`);
-    if (typeof (line.source ?? '') !== 'string') throw new Error(`${where}source: text is expected`);
+    if (typeof (line.source ?? '') !== 'string')
+      throw new Error(`${where}source: text is expected`);
     limits.add_line(
       check,
       line.low_deg,

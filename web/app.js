@@ -1,0 +1,245 @@
+// Puts the page together: loads the core and the store, knows the way from screen to screen.
+
+import { button, h, say } from './dom.js';
+import { loadEngine } from './engine.js';
+import { registerOffline } from './offline.js';
+import { listen } from './phone.js';
+import { captured } from './screens/captured.js';
+import { captures } from './screens/captures.js';
+import { details } from './screens/details.js';
+import { ends } from './screens/ends.js';
+import { hold } from './screens/hold.js';
+import { limits } from './screens/limits.js';
+import { live } from './screens/live.js';
+import { parts } from './screens/parts.js';
+import { settings } from './screens/settings.js';
+import { start } from './screens/start.js';
+import { worstFirst } from './sentences.js';
+import { play } from './sound.js';
+import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
+import { text } from './text.js';
+import { version } from './version.js';
+import { keepAwake, letSleep } from './wake.js';
+
+/** @typedef {import('./types.js').Capture} Capture */
+/** @typedef {import('./types.js').PartId} PartId */
+/** @typedef {HTMLElement & { enter?: () => void, leave?: () => void, follow?: (kept: Promise<Capture>) => void }} Screen */
+
+/** @type {Record<string, (ctx: Context, params: any) => Screen>} */
+const SCREENS = { start, parts, hold, ends, live, captured, details, captures, settings, limits };
+/** While one of these is open nothing else may come up. */
+const MEASURING = ['ends', 'live', 'captured'];
+
+/** What every screen is given. */
+export class Context {
+  text = text;
+  version = version;
+  /** @type {import('./types.js').Settings} */ settings = FIRST_SETTINGS;
+  /** @type {Capture[]} */ captures = [];
+  /** @type {import('./types.js').LimitSet} */ limits;
+  /** @type {import('./types.js').Placement | null} */ placement = null;
+  /** @type {Blob | null} */ photo = null;
+  /** @type {import('./store.js').Store | null} */ store = null;
+  /** @type {(() => void) | null} */ #stop = null;
+  /** @type {Screen | null} */ #screen = null;
+  /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
+  #visits = [];
+  name = '';
+
+  /** @param {import('./engine.js').Engine} engine */
+  constructor(engine) {
+    this.engine = engine;
+    this.limits = engine.defaultLimits();
+    addEventListener('popstate', (e) => this.#revisit(e.state?.visit));
+  }
+
+  get tryout() {
+    return this.store?.tryout ?? false;
+  }
+
+  get feeding() {
+    return this.#stop !== null;
+  }
+
+  /** Opens the database and takes over what it holds. @param {boolean} tryout */
+  async open(tryout) {
+    this.store = null;
+    this.captures = [];
+    try {
+      this.store = await openStore({ tryout });
+      this.settings = await this.store.settings();
+      this.captures = await this.store.captures();
+      this.limits = (await this.store.limits()) ?? this.engine.defaultLimits();
+    } catch (error) {
+      this.#tellStore(error);
+    }
+    this.engine.setLimits(this.limits);
+    this.engine.setSign(this.settings.sign);
+  }
+
+  /** @param {any} error */
+  #tellStore(error) {
+    const code = /** @type {keyof typeof text.storeErrors} */ (error.code ?? 'failed');
+    notice(text.storeErrors[code] ?? text.storeErrors.failed);
+  }
+
+  /** @param {string} name @param {any} [params] */
+  go(name, params = {}) {
+    const visit = this.#visits.push({ name, params }) - 1;
+    history.pushState({ visit }, '');
+    this.#show(name, params);
+  }
+
+  /** @param {number | undefined} visit */
+  #revisit(visit) {
+    const { name, params } = this.#visits[visit ?? -1] ?? { name: 'start', params: {} };
+    // A capture that was left is in the list; going back never measures again by itself.
+    if (name === 'live' && params.blind) return history.back();
+    this.#show(name, params);
+  }
+
+  /** @param {string} name @param {any} params */
+  #show(name, params) {
+    this.#screen?.leave?.();
+    this.name = name;
+    const screen = SCREENS[name](this, params);
+    this.#screen = screen;
+    document.getElementById('page')?.replaceChildren(screen);
+    screen.querySelector('h1')?.focus({ preventScroll: true });
+    scrollTo(0, 0);
+    if (name === 'live') keepAwake();
+    else letSleep();
+    screen.enter?.();
+    updates.show(this.isMeasuring());
+  }
+
+  isMeasuring() {
+    return MEASURING.includes(this.name);
+  }
+
+  /** From the tap that allowed them. */
+  useSensors() {
+    this.#stop?.();
+    this.#stop = listen(this.engine);
+    if (this.settings.persisted === null) askToKeep().then((persisted) => this.keep({ persisted }));
+  }
+
+  async startTryout() {
+    const { mountTryout } = await import('./tryout/panel.js');
+    await this.open(true);
+    this.#stop?.();
+    this.#stop = listen(this.engine);
+    mountTryout(this, () => this.leaveTryout());
+    this.go('parts');
+  }
+
+  /** A fresh page: nothing of the try-out stays in memory. */
+  leaveTryout() {
+    location.reload();
+  }
+
+  /** @param {Partial<import('./types.js').Settings>} patch */
+  async keep(patch) {
+    this.settings = { ...this.settings, ...patch };
+    try {
+      await this.store?.saveSettings(patch);
+    } catch (error) {
+      this.#tellStore(error);
+    }
+  }
+
+  /** Keeps a sign that was learnt from data. */
+  rememberSign() {
+    const sign = this.engine.sign;
+    if (sign !== 0 && sign !== this.settings.sign) this.keep({ sign });
+  }
+
+  /** @param {import('./types.js').LimitSet} set */
+  async useLimits(set) {
+    this.engine.setLimits(set);
+    this.limits = set;
+    if (!this.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
+    await this.store.saveLimits(set);
+  }
+
+  /** @param {PartId} part @param {import('./types.js').Placement} placement */
+  place(part, placement) {
+    this.placement = placement;
+    this.photo = null;
+    this.engine.select(part, placement.hold, placement.surface);
+    this.go(this.questions().length ? 'ends' : 'live', { part });
+  }
+
+  /** The checks of this placement that need the eye. */
+  questions() {
+    const asks = this.engine.catalogue.checks.filter((c) => c.asks_lower_end).map((c) => c.id);
+    return (this.placement?.checks ?? []).filter((c) => asks.includes(c));
+  }
+
+  /** @param {string} check @param {import('./types.js').End} end */
+  tellEnd(check, end) {
+    this.engine.tellEnd(check, end);
+  }
+
+  /** @param {boolean} blind */
+  capture(blind) {
+    const report = this.engine.call((l) => l.capture());
+    if (!report) return;
+    /** @type {Capture} */
+    const capture = {
+      job_id: 1,
+      taken_at: new Date().toISOString(),
+      tryout: this.tryout,
+      blind,
+      app_version: version,
+      limits_name: this.limits.name,
+      report,
+      photo: this.photo,
+    };
+    const worst = worstFirst(/** @type {import('./types.js').Report} */ (report).checks)[0];
+    play(worst.verdict);
+    this.captures = [...this.captures, capture];
+    const kept = this.store
+      ? this.store.saveCapture(capture)
+      : Promise.reject(Object.assign(new Error('blocked'), { code: 'blocked' }));
+    this.go('captured', { capture });
+    this.#screen?.follow?.(kept);
+  }
+}
+
+/** A line above the page for what must not be missed. @param {string} words */
+function notice(words) {
+  document
+    .getElementById('strip')
+    ?.prepend(h('p', { class: 'trouble notice', role: 'alert' }, words));
+}
+
+/** The offer of a new version: never while measuring. */
+const updates = {
+  /** @type {(() => void) | null} */ apply: null,
+  el: h('div', { class: 'update', hidden: true }),
+  /** @param {() => void} apply */
+  offer(apply) {
+    this.apply = apply;
+    this.el.replaceChildren(
+      h('span', {}, text.update.ready),
+      button(text.update.apply, 'update', () => this.apply?.(), 'lesser'),
+    );
+    document.getElementById('strip')?.prepend(this.el);
+    this.show(context.isMeasuring());
+  },
+  /** @param {boolean} measuring */
+  show(measuring) {
+    this.el.hidden = this.apply === null || measuring;
+  },
+};
+
+say(document.documentElement.querySelector('title') ?? document.body, text.name);
+const context = new Context(await loadEngine());
+await context.open(false);
+history.replaceState({}, '');
+context.go('start');
+registerOffline({
+  onUpdateWaiting: (apply) => updates.offer(apply),
+  isMeasuring: () => context.isMeasuring(),
+});

@@ -1,0 +1,10 @@
+#!/bin/sh
+# Leaves the page in web/dist/, for any static host with https.
+set -eu
+root=$(cd "$(dirname "$0")/.." && pwd)
+. "$root/web/setup.sh"
+say "Building the page: Rust target, npm's wasm-opt, wasm-bindgen and wasm-pack are set up if missing (bare machine: up to 30 minutes; else under 1)."
+setup_build
+wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
+  --mode no-install --no-pack || stop "wasm-pack could not build wasm/; its message stands above."
+node "$root/web/pack.mjs"

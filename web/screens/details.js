@@ -1,0 +1,87 @@
+// Where ± comes from, one tap deeper.
+
+import { button, h } from '../dom.js';
+import { formatAngle } from '../units.js';
+import { checkWords, clock } from './captured.js';
+import { frame } from './frame.js';
+
+/** @typedef {import('../app.js').Context} Context */
+
+/** @param {Record<string, string>} table @param {string} name */
+const of = (table, name) => table[name];
+
+/** @param {Context} ctx @param {import('../types.js').CheckReport} c */
+function budget(ctx, c) {
+  const largest = Math.max(...c.contributions.map((x) => x.u_deg));
+  const sorted = [...c.contributions].sort((a, b) => b.u_deg - a.u_deg);
+  const t = ctx.text.details;
+  return h(
+    'section',
+    { class: 'budget', 'data-check': c.id },
+    checkWords(ctx, c),
+    h(
+      'table',
+      {},
+      ...sorted.map((x) => {
+        const bar = h('meter', {
+          min: 0,
+          max: 1,
+          value: largest ? x.u_deg / largest : 0,
+          'aria-hidden': 'true',
+        });
+        return h(
+          'tr',
+          { 'data-source': x.name },
+          h('th', { scope: 'row' }, of(ctx.text.sources, x.name)),
+          h('td', {}, `${x.u_deg.toFixed(2)}°`),
+          h('td', {}, bar),
+        );
+      }),
+    ),
+    c.k === null ? null : h('p', { class: 'source' }, t.k(c.k.toFixed(2))),
+    c.probability === null
+      ? null
+      : h('p', { class: 'source' }, t.probability(c.probability.toFixed(3))),
+    c.end_told === null
+      ? null
+      : h('p', { class: 'source' }, `${t.endTold}: ${t.endWords[c.end_told]}`),
+  );
+}
+
+/** @param {Context} ctx @param {{ capture: import('../types.js').Capture }} params */
+export function details(ctx, { capture }) {
+  const t = ctx.text.details;
+  const { report } = capture;
+  const photo =
+    capture.photo &&
+    h('img', { src: URL.createObjectURL(capture.photo), alt: ctx.text.captured.photo });
+  return frame(
+    ctx,
+    'details',
+    t.title,
+    [
+      h(
+        'p',
+        { class: 'summary' },
+        `${ctx.text.parts[report.part]}, ${clock(capture.taken_at)}, ${of(ctx.text.holds, report.hold)} ${of(ctx.text.surfaces, report.surface)}`,
+      ),
+      ...report.checks.map((c) => budget(ctx, c)),
+      h('p', { class: 'source' }, t.standard),
+      h(
+        'p',
+        { class: 'source' },
+        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${ctx.text.live.unchecked}`,
+      ),
+      report.roll_deg === null
+        ? h('p', { class: 'source' }, ctx.text.hold.no_roll)
+        : h(
+            'p',
+            { class: 'source' },
+            `pitch ${formatAngle(report.pitch_deg)}, roll ${formatAngle(report.roll_deg)}`,
+          ),
+      photo || h('span', {}),
+      h('p', { class: 'source' }, t.no_claim),
+    ],
+    [button(t.back, 'details-back', () => history.back())],
+  );
+}

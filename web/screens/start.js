@@ -1,0 +1,51 @@
+// First open: what this is, what comes first, and the tap that asks for the sensors.
+
+import { button, h } from '../dom.js';
+import { askPermission } from '../phone.js';
+import { unlock } from '../sound.js';
+import { frame } from './frame.js';
+
+/** @param {import('../app.js').Context} ctx */
+export function start(ctx) {
+  const t = ctx.text.start;
+  const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
+  /** @param {string} words */
+  const complain = (words) => {
+    trouble.textContent = words;
+    trouble.hidden = words === '';
+  };
+  const allow = () => {
+    // First thing in the tap: browsers ask inside it or not at all.
+    const answer = askPermission();
+    unlock();
+    complain('');
+    answer.then((a) => {
+      if (a !== 'granted') return complain(ctx.text.sensors[a]);
+      ctx.useSensors();
+      ctx.go('parts');
+    });
+  };
+  return frame(
+    ctx,
+    'start',
+    ctx.text.name,
+    [
+      h('p', { class: 'lead' }, t.lead),
+      trouble,
+      h('h2', {}, t.first),
+      h('ul', { class: 'cautions' }, ...t.cautions.map((c) => h('li', {}, c))),
+      h(
+        'nav',
+        { class: 'row' },
+        button(t.captures, 'captures', () => ctx.go('captures'), 'lesser'),
+        button(t.limits, 'limits', () => ctx.go('limits'), 'lesser'),
+        button(t.settings, 'settings', () => ctx.go('settings'), 'lesser'),
+      ),
+      h('p', { class: 'source' }, `${t.version} ${ctx.version}`),
+    ],
+    [
+      button(t.tryout, 'tryout', () => ctx.startTryout(), 'lesser'),
+      button(t.allow, 'allow', allow),
+    ],
+  );
+}

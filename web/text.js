@@ -1,0 +1,396 @@
+// Every word that a person reads. One catalogue; another language is another file of this shape.
+// Installers' words: short, what to do first. Nothing here says that a thing is fit for use.
+
+/** @param {number} n @param {string} one @param {string} many */
+const count = (n, one, many) => `${n} ${n === 1 ? one : many}`;
+
+export const text = {
+  name: 'Plumbmark',
+  start: {
+    lead: 'Hold the phone to the mounted part. It says within, beyond or not proven, and which way to move it.',
+    allow: 'Allow sensors',
+    tryout: 'Try-out, no sensors',
+    captures: 'Captures',
+    limits: 'Limits',
+    settings: 'Units',
+    first: 'First',
+    cautions: [
+      'The heater’s manual, local codes and licensed practice come first.',
+      'Engine off and cold. Vehicle chocked. Never under a cab or an air-sprung body without stands.',
+      'No phone on a pipe that has run: burns.',
+    ],
+    version: 'Version',
+  },
+  sensors: {
+    denied:
+      'The browser refused the sensors. Chrome: tap the sign left of the address, then Permissions, and allow motion sensors. Safari: close this tab, open it again and answer “Allow”; in Settings, Apps, Safari, clear this page’s data if it does not ask. Then tap again.',
+    insecure:
+      'This address gets no sensors: browsers give them to https pages and to localhost only. Open the page by https, or reach the computer as localhost over the cable.',
+    unsupported: 'This browser has no motion sensors for pages. Use another one, or the try-out.',
+    asking: 'Asking the browser …',
+  },
+  parts: {
+    title: 'Parts',
+    heater: 'Heater',
+    pump: 'Metering pump',
+    filter: 'Filter',
+    pipe: 'Exhaust or air pipe',
+    sub: {
+      heater: 'fuel port, warm-air outlet',
+      pump: 'outlet end, roll',
+      filter: 'upright, arrow with the flow',
+      pipe: 'falls away from the heater',
+    },
+    unchecked: 'not checked',
+    all: 'All captures',
+    /** @param {{ none: number, beyond: number, not_proven: number, within: number }} n */
+    summary: (n) =>
+      [
+        n.beyond && `${n.beyond} beyond`,
+        n.not_proven && `${n.not_proven} not proven`,
+        n.within && `${n.within} within`,
+        n.none && `${n.none} not checked`,
+      ]
+        .filter(Boolean)
+        .join(', '),
+  },
+  checks: {
+    heater_port: 'Fuel port',
+    heater_outlet: 'Warm-air outlet',
+    pump_outlet: 'Pump outlet',
+    pump_roll: 'Pump roll',
+    filter_upright: 'Filter, off upright',
+    pipe_fall: 'Pipe leg',
+  },
+  axis: {
+    heater_port: 'elevation of the port',
+    heater_outlet: 'elevation of the outlet',
+    pump_outlet: 'elevation of the outlet end',
+    pump_roll: 'turn about its length',
+    filter_upright: 'arrow off straight up',
+    pipe_fall: 'elevation away from the heater',
+  },
+  holds: {
+    back: 'Back of the phone',
+    long_edge: 'Long edge',
+    short_edge: 'Short edge',
+  },
+  surfaces: {
+    metal_face: 'on a metal face',
+    sheet: 'on sheet or cover',
+    round_body: 'along the round body',
+    bracket: 'on the bracket’s flat',
+    bar: 'on a straight bar along it',
+  },
+  hold: {
+    title: 'How to hold it',
+    how: {
+      back: 'Screen away from the part, top edge towards the',
+      long_edge: 'Right long edge on the part, top edge towards the',
+      short_edge: 'Bottom edge on the part, right side towards the',
+    },
+    gives: 'gives',
+    next: 'Hold it like this',
+    other: 'Other ways',
+    topEdge: 'top edge',
+    screen: 'screen',
+    refusedTitle: 'Ways that give nothing',
+    no_roll: 'roll: not from this hold',
+  },
+  refusals: {
+    no_such_surface: 'this part has no such surface',
+    edge_on_bracket: 'the flat is too short for an edge: use the back',
+    edge_too_short: 'the short edge covers too little: use the long one',
+  },
+  cautions: {
+    heater: 'Heater off and cold. Take the phone from a face that blew hot air.',
+    pump: 'Keep flames and sparks away from fuel lines. Catch what drips.',
+    filter: 'Keep flames and sparks away from fuel lines. Catch what drips.',
+    pipe: 'Never on a pipe that has run: it burns, and heat spoils the phone.',
+  },
+  headEnd: {
+    heater: 'warm-air outlet',
+    pump: 'pump outlet (heater end)',
+    filter: 'end that the arrow points to',
+    pipe: 'end away from the heater',
+  },
+  ends: {
+    title: 'Which end is lower?',
+    questions: {
+      heater_port: 'Fuel port or the face opposite: which is lower?',
+      heater_outlet: 'Which end of the heater is lower?',
+      pump_outlet: 'Which end of the pump is lower?',
+      filter_upright: 'Which end of the filter is lower?',
+      pipe_fall: 'Which end of the pipe leg is lower?',
+    },
+    tail: {
+      heater_port: 'Face opposite the port',
+      heater_outlet: 'Intake end',
+      pump_outlet: 'Tank end',
+      filter_upright: 'End the arrow comes from',
+      pipe_fall: 'Heater end',
+    },
+    head: {
+      heater_port: 'Fuel port',
+      heater_outlet: 'Warm-air outlet',
+      pump_outlet: 'Outlet, heater end',
+      filter_upright: 'End the arrow points to',
+      pipe_fall: 'Far end',
+    },
+    cant: 'Can’t tell',
+    why: 'A phone held the wrong way round reads the same slope with the wrong end up. Your eye settles that; the phone does the degrees.',
+    photoWhy:
+      'Take a photo of the phone on the part: the arrow below on the screen, the part’s flow mark beside it. Without it the reading is kept and no verdict is given.',
+    photo: 'Take the photo',
+    without: 'Go on without it',
+    photoFailed: 'That picture could not be read. Take it again.',
+    arrow: 'towards the',
+  },
+  live: {
+    capture: 'Capture',
+    waiting: 'Waiting …',
+    blind: 'Blind reading',
+    trapped: 'no reading',
+    level: 'level',
+    up: 'up',
+    unchecked: 'Phone not yet checked: its zero counts in full.',
+    /** @param {string} margin */
+    within: (margin) => `${margin} left after the uncertainty.`,
+    /** @param {string} what */
+    settle: (what) => `Mostly ${what}.`,
+    beyondHow: 'Then read again.',
+    tooNarrow: 'These limits lie closer together than this phone can tell. Use a better gauge.',
+    enterLimit: 'Enter the limit from the heater’s manual, under Limits.',
+    enterAllowance: 'Position allowed; the manual’s allowance has not been entered.',
+    preferred: 'Better still:',
+    preferredReached: 'In the preferred band.',
+    checkEnds:
+      'Eye and phone name different ends. Turn the phone the right way round, or look again.',
+    endNotTold: 'Nobody said which end is lower: the reading is kept without a verdict.',
+    rollUndefined: 'So near plumb there is no roll. Read it on a flat that lies less steep.',
+    /** @param {string} angle @param {string | null} rise @param {string} over */
+    raise: (angle, rise, over) =>
+      rise ? `Raise the %s by ${angle}: ${rise} over ${over}.` : `Raise the %s by ${angle}.`,
+    /** @param {string} angle @param {string | null} rise @param {string} over */
+    lower: (angle, rise, over) =>
+      rise ? `Lower the %s by ${angle}: ${rise} over ${over}.` : `Lower the %s by ${angle}.`,
+    /** @param {string} angle */
+    upright: (angle) => `Turn it ${angle} towards upright.`,
+    /** @param {string} angle */
+    fromUpright: (angle) => `Turn it ${angle} away from upright.`,
+    /** @param {string} angle @param {boolean} right */
+    roll: (angle, right) =>
+      `Turn it ${angle} ${right ? 'clockwise' : 'anticlockwise'}, seen from its tail end.`,
+  },
+  moves: {
+    heater_port: 'fuel port',
+    heater_outlet: 'outlet end',
+    pump_outlet: 'outlet end',
+    filter_upright: 'arrow’s end',
+    pipe_fall: 'far end',
+  },
+  verdicts: { within: 'within', beyond: 'beyond', not_proven: 'not proven', none: 'no verdict' },
+  whys: {
+    limit_not_entered: 'limit not entered',
+    allowance_not_entered: 'position allowed; allowance not entered',
+    ends_disagree: 'eye and phone disagree',
+    end_not_told: 'lower end not told',
+    roll_undefined: 'no roll so near plumb',
+  },
+  bases: {
+    manual: 'manual',
+    law: 'law',
+    trade_usage: 'trade usage',
+    assumed: 'assumed',
+  },
+  basisLine: {
+    /** @param {string} source */
+    manual: (source) => `Limit from the manual: ${source}`,
+    /** @param {string} source */
+    law: (source) => `Limit from law: ${source}`,
+    /** @param {string} source */
+    trade_usage: (source) => `Trade usage (${source}): manual not entered.`,
+    /** @param {string} source */
+    assumed: (source) => `Assumed number${source ? ` (${source})` : ''}: manual not entered.`,
+  },
+  /** Verdicts against a number that is not the manual's, in words. */
+  againstUsage: {
+    trade_usage: 'trade usage: manual not entered',
+    assumed: 'an assumed limit: manual not entered',
+  },
+  sources: {
+    noise: 'noise of the samples',
+    step: 'step of the readings',
+    settle: 'settling of the phone',
+    zero: 'the phone’s own zero',
+    scale: 'scale of the sensor',
+    hold: 'how it lies on the part',
+    align: 'edge against the part’s axis',
+  },
+  reasons: {
+    starting: ['starting', 'Listening to the sensors.'],
+    filling: ['keep it still', 'One second of rest makes a reading.'],
+    no_sensor: [
+      'no sensor',
+      'The browser sends no motion values. Check the permission, or use another phone.',
+    ],
+    values_missing: [
+      'sensor failing',
+      'Parts of the sensor’s values are missing. Restart the browser.',
+    ],
+    not_finite: [
+      'sensor failing',
+      'The sensor sent something that is no number. Restart the browser.',
+    ],
+    time_repeated: ['clock fault', 'Two events carry the same time. Wait, or restart the browser.'],
+    time_backward: ['clock fault', 'The events’ time ran backward. Wait, or restart the browser.'],
+    gap: ['interrupted', 'Events stopped for a moment. Keep it still.'],
+    stale: [
+      'sensor silent',
+      'No event for a while. Keep this page in front; if it stays, start again.',
+    ],
+    not_gravity: ['knocked', 'That was not gravity alone. Keep it still.'],
+    moving: ['keep it still', 'It moves. No number is shown until it rests.'],
+    tremor: ['trembling', 'A hand or an engine shakes it. Rest it on the part; engine off.'],
+    drifting: ['settling', 'It still moves slowly, or the phone has not settled. Keep it still.'],
+    settling: ['settling', 'This phone needs three seconds of rest.'],
+    channels_disagree: [
+      'settling',
+      'The phone’s two sensors say different things. Keep it still; if this stays, do not use this phone.',
+    ],
+    sign_unknown: ['one question', 'Lay the phone face up on anything flat and tap below.'],
+    sign_flipped: ['sensor turned', 'The sensor changed its sign. Tap below to learn it again.'],
+    trapped: ['no reading', 'The calculation stopped and is being started anew.'],
+  },
+  faceUp: {
+    button: 'It lies face up',
+    again: 'Not flat or not still yet. Lay it face up and tap again.',
+  },
+  learnAgain: 'Learn it again',
+  blind: {
+    title: 'Blind reading',
+    armed: 'Armed. Place the phone.',
+    moved: 'Placed. Keep it still.',
+    steps: [
+      ['Hold it to the part', 'as on the picture before'],
+      ['Keep it still', 'about two seconds'],
+      ['Wait for the sound', 'it is captured by itself'],
+      ['Take it away and read', 'the capture stays, with its time'],
+    ],
+    stop: 'Stop',
+    hear: 'Hear them',
+    sounds: {
+      within: 'one long',
+      beyond: 'two short',
+      not_proven: 'three low',
+      none: 'four quick',
+    },
+  },
+  captured: {
+    title: 'Captured',
+    /** @param {string} time */
+    at: (time) => `captured ${time}`,
+    saving: 'saving …',
+    saved: 'saved',
+    /** @param {string} part */
+    next: (part) => `Next: ${part}`,
+    again: 'Read again',
+    done: 'To the parts',
+    where: 'Where ± comes from',
+    blind: 'blind reading',
+    photo: 'with photo',
+    tryout: 'try-out, no measurement',
+  },
+  storeErrors: {
+    blocked:
+      'Not saved: this browser lets the page keep nothing (private window, or storage switched off). Open it in a normal window; write this reading down meanwhile.',
+    full: 'Not saved: the storage is full. Free some space on the phone and capture again; write this reading down meanwhile.',
+    failed:
+      'Not saved: the browser could not write it. Capture again; write this reading down meanwhile.',
+    wrong_store: 'Not saved: a try-out capture can’t enter a real job.',
+  },
+  details: {
+    title: 'Where ± comes from',
+    standard:
+      'Standard uncertainties. They add as squares: two equal ones make 1.4 times one, not twice.',
+    /** @param {string} k */
+    k: (k) => `times k = ${k} for 95 %`,
+    samples: (/** @type {number} */ n, /** @type {string} */ rate) =>
+      `${count(n, 'sample', 'samples')}, ${rate} a second`,
+    channel: { acceleration: 'from acceleration', orientation: 'from the fused orientation alone' },
+    /** @param {string} step */
+    step: (step) => `step of the readings ${step} m/s²`,
+    probability: (/** @type {string} */ p) => `probability of conformance ${p}, for the record`,
+    endTold: 'lower end by eye',
+    endWords: { tail: 'tail', head: 'head', cant_tell: 'could not tell', photo: 'by photo' },
+    fallback: 'Angles this steep are shown in degrees.',
+    back: 'Back',
+    no_claim: 'This shows what was measured, how, and against whose limits. It is no approval.',
+  },
+  captures: { title: 'Captures', empty: 'Nothing captured yet.', go: 'To the parts' },
+  settings: {
+    title: 'Units',
+    angle: 'Angles',
+    units: { deg: 'degrees', percent: 'percent', mm_m: 'mm per metre' },
+    system: 'Lengths',
+    systems: { metric: 'millimetres', us: 'inches' },
+    sign: 'Learn this phone’s sensor sign again',
+    kept: {
+      yes: 'The browser has promised to keep what is saved.',
+      no: 'The browser may throw away what is saved when space is short. Copy out what matters.',
+      unknown: 'Whether the browser keeps what is saved is not known.',
+    },
+    done: 'Done',
+  },
+  update: { ready: 'A new version is ready.', apply: 'Use it now' },
+  back: 'Back',
+  tryout: {
+    band: 'Try-out: a simulated phone. Nothing here is a measurement.',
+    up: 'Raise',
+    down: 'Lower',
+    rollLeft: 'Roll −',
+    rollRight: 'Roll +',
+    knock: 'Knock',
+    turn: 'Turn round',
+    trace: 'Play a recording',
+    tracePlaying: 'Playing a recording …',
+    leave: 'Leave',
+    badTrace:
+      'That file is no recording of the kind described in the guide: it needs t_ms, ax, ay, az.',
+  },
+  limits: {
+    title: 'Limits',
+    name: 'Name of this set',
+    low: 'at least',
+    high: 'at most',
+    preferredLow: 'preferred from',
+    preferredHigh: 'preferred to',
+    atLimit: 'may sit exactly at the limit',
+    allowance: 'allowance from the manual',
+    basis: 'on whose word',
+    source: 'document and page, or clause and vehicles',
+    length: 'length between its ends',
+    limitMissing: 'limit not entered',
+    allowanceMissing: 'allowance not entered',
+    surfaces: 'How well the phone lies on it',
+    surfacesWhy: 'Standard uncertainties, assumed until you know better.',
+    hold: 'tilt',
+    align: 'turn',
+    save: 'Save',
+    saved: 'saved',
+    unsaved: 'not saved yet',
+    out: 'Copy out (JSON)',
+    in: 'Bring in (JSON)',
+    blank: 'Empty it',
+    examples: 'Trade usage again',
+    replaced: 'Put into the fields. Look it through, then save.',
+    loose:
+      'Examples are common practice without a source. Put the manual’s numbers in their place.',
+    notANumber: 'Enter a number, such as 12 or 12.5, or leave it empty.',
+    tooLarge: 'This file is too large for a limit set; nothing was changed.',
+    notJson: 'This file is not JSON; nothing was changed.',
+    /** @param {string} why */
+    refused: (why) => `Refused: ${why}. Nothing was changed.`,
+    wrongField: 'See the field that is marked.',
+  },
+};

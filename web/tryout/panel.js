@@ -1,0 +1,89 @@
+// The strip of the try-out: says on every screen that nothing is measured, and moves the
+// simulated phone.
+
+import { button, h } from '../dom.js';
+import { tryoutLimits } from './limits.js';
+import { SimulatedPhone } from './phone.js';
+import { parseTrace, replay } from './replay.js';
+
+/** @typedef {import('../app.js').Context} Context */
+
+const STEP_DEG = 4;
+
+/** @param {Context} ctx @param {() => void} leave */
+export function mountTryout(ctx, leave) {
+  const t = ctx.text.tryout;
+  const phone = new SimulatedPhone();
+  ctx.engine.setSign(0);
+  ctx.limits = tryoutLimits(ctx.engine.blankLimits());
+  ctx.engine.setLimits(ctx.limits);
+  const place = ctx.place.bind(ctx);
+  ctx.place = (part, placement) => {
+    phone.rotation = placement.rotation;
+    place(part, placement);
+  };
+  const state = h('span', { role: 'status' });
+  const file = h('input', {
+    type: 'file',
+    accept: '.csv,text/csv',
+    class: 'sr',
+    'aria-label': t.trace,
+    change: async () => {
+      const chosen = file.files?.[0];
+      if (!chosen) return;
+      try {
+        const rows = parseTrace(await chosen.text());
+        phone.stop();
+        state.textContent = t.tracePlaying;
+        // A recording has no orientation that could tell the sign; its own header says specific force.
+        ctx.engine.call((l) => l.orientation(undefined, undefined));
+        ctx.engine.setSign(1);
+        replay(rows, {
+          onRow: (i) => {
+            strip.dataset.row = String(i);
+          },
+          onEnd: () => {
+            state.textContent = '';
+            phone.start();
+          },
+        });
+      } catch {
+        state.textContent = t.badTrace;
+      }
+      file.value = '';
+    },
+  });
+  /** @param {string} label @param {string} action @param {() => void} act */
+  const key = (label, action, act) => button(label, `try-${action}`, act, 'lesser');
+  const strip = h(
+    'aside',
+    { class: 'tryout' },
+    h('p', {}, t.band, ' ', state),
+    h(
+      'nav',
+      {},
+      key(t.up, 'up', () => {
+        phone.elevation = Math.min(90, phone.elevation + STEP_DEG);
+      }),
+      key(t.down, 'down', () => {
+        phone.elevation = Math.max(-90, phone.elevation - STEP_DEG);
+      }),
+      key(t.rollLeft, 'roll-left', () => {
+        phone.roll -= 3 * STEP_DEG;
+      }),
+      key(t.rollRight, 'roll-right', () => {
+        phone.roll += 3 * STEP_DEG;
+      }),
+      key(t.knock, 'knock', () => phone.knock()),
+      key(t.turn, 'turn', () => {
+        phone.elevation = -phone.elevation;
+      }),
+      key(t.trace, 'trace', () => file.click()),
+      key(t.leave, 'leave', leave),
+    ),
+    file,
+  );
+  document.getElementById('strip')?.append(strip);
+  document.body.classList.add('trying');
+  phone.start();
+}

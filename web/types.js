@@ -1,0 +1,127 @@
+// Shapes that cross between the page's files. Types only.
+
+/**
+ * @typedef {'heater' | 'pump' | 'filter' | 'pipe'} PartId
+ * @typedef {'within' | 'beyond' | 'not_proven' | 'none'} Verdict
+ * @typedef {'tail' | 'head' | 'cant_tell' | 'photo'} End
+ * @typedef {'manual' | 'law' | 'trade_usage' | 'assumed'} Basis
+ *
+ * @typedef {object} LimitLine
+ * @property {string} check
+ * @property {number | null} low_deg
+ * @property {number | null} high_deg
+ * @property {number | null} preferred_low_deg
+ * @property {number | null} preferred_high_deg
+ * @property {boolean} at_limit_allowed
+ * @property {number | null} allowance_deg
+ * @property {Basis} basis
+ * @property {string} source
+ * @property {number | null} length_mm
+ *
+ * @typedef {object} LimitSet
+ * @property {string} format
+ * @property {number} version
+ * @property {string} name
+ * @property {LimitLine[]} lines
+ * @property {{ surface: string, hold_deg: number, align_deg: number }[]} surfaces
+ *
+ * @typedef {object} Placement
+ * @property {string} hold
+ * @property {string} surface
+ * @property {string[]} checks
+ * @property {number[]} rotation row-major, body = R · device
+ *
+ * @typedef {object} PartEntry
+ * @property {PartId} id
+ * @property {string[]} checks
+ * @property {Placement[]} placements
+ * @property {{ hold: string, surface: string, why: string }[]} refused
+ *
+ * @typedef {object} CheckEntry
+ * @property {string} id
+ * @property {PartId} part
+ * @property {'elevation' | 'off_plumb' | 'roll'} quantity
+ * @property {number} low_deg
+ * @property {number} high_deg
+ * @property {number[]} axis_body
+ * @property {boolean} asks_lower_end
+ *
+ * @typedef {object} Catalogue
+ * @property {PartEntry[]} parts
+ * @property {CheckEntry[]} checks
+ * @property {(string | null)[]} reasons
+ * @property {Verdict[]} verdicts
+ * @property {(string | null)[]} whys
+ * @property {string[]} sources
+ * @property {string[]} advices
+ * @property {Basis[]} bases
+ * @property {string[]} holds
+ * @property {string[]} surfaces
+ * @property {End[]} ends
+ *
+ * @typedef {object} Advice
+ * @property {string} kind
+ * @property {number | null} turn_deg
+ * @property {number | null} rise_mm
+ * @property {number | null} over_mm
+ *
+ * @typedef {object} CheckReport
+ * @property {string} id
+ * @property {number | null} value
+ * @property {number | null} u
+ * @property {string} unit
+ * @property {number | null} k
+ * @property {{ low_deg: number | null, high_deg: number | null, preferred_low_deg: number | null,
+ *   preferred_high_deg: number | null, allowance_deg: number | null } | null} limit
+ * @property {Basis} basis
+ * @property {string} source
+ * @property {Verdict} verdict
+ * @property {string | null} why
+ * @property {number | null} margin_deg
+ * @property {number | null} probability
+ * @property {End | null} end_told
+ * @property {boolean | null} in_preferred
+ * @property {{ name: string, u_deg: number }[]} contributions
+ * @property {string} dominant
+ * @property {Advice} advice
+ *
+ * @typedef {object} Report
+ * @property {string} format
+ * @property {number} version
+ * @property {PartId} part
+ * @property {string} hold
+ * @property {string} surface
+ * @property {'acceleration' | 'orientation'} channel
+ * @property {number} sign
+ * @property {number} step_m_s2
+ * @property {number} rate_hz
+ * @property {number} samples
+ * @property {boolean} phone_checked
+ * @property {number[]} up
+ * @property {number} pitch_deg
+ * @property {number | null} roll_deg
+ * @property {CheckReport[]} checks
+ *
+ * @typedef {object} Capture
+ * @property {number} [id] given by the store
+ * @property {number} job_id
+ * @property {string} taken_at ISO 8601
+ * @property {boolean} tryout
+ * @property {boolean} blind
+ * @property {string} app_version
+ * @property {string} limits_name
+ * @property {Report} report
+ * @property {Blob | null} photo
+ *
+ * @typedef {object} Settings
+ * @property {'deg' | 'percent' | 'mm_m'} angle_unit
+ * @property {'metric' | 'us'} system
+ * @property {number} sign learnt sign of this browser's gravity, 0 while not known
+ * @property {Record<string, string>} placements last "hold/surface" by part
+ * @property {boolean | null} persisted the browser's answer to "keep this"
+ *
+ * @typedef {import('./store.js').Store} Store
+ * @typedef {import('./engine.js').Engine} Engine
+ */
+
+export {};

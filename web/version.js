@@ -1,0 +1,2 @@
+// Written anew by the build.
+export const version = 'unbuilt';
