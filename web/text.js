@@ -153,7 +153,7 @@ export const text = {
     trapped: 'no reading',
     level: 'level',
     up: 'up',
-    unchecked: 'Phone not yet checked: its zero counts in full.',
+    unchecked: 'Phone not yet checked.',
     /** @param {string} margin */
     within: (margin) => `${margin} left after the uncertainty.`,
     /** @param {string} what */
@@ -205,13 +205,13 @@ export const text = {
   },
   basisLine: {
     /** @param {string} source */
-    manual: (source) => `Limit from the manual: ${source}`,
+    manual: (source) => `Limit from the manual: ${source}.`,
     /** @param {string} source */
-    law: (source) => `Limit from law: ${source}`,
+    law: (source) => `Limit from law: ${source}.`,
     /** @param {string} source */
-    trade_usage: (source) => `Trade usage (${source}): manual not entered.`,
+    trade_usage: (source) => `Limit: ${source || 'trade usage'}.`,
     /** @param {string} source */
-    assumed: (source) => `Assumed number${source ? ` (${source})` : ''}: manual not entered.`,
+    assumed: (source) => `Limit: ${source || 'assumed'}.`,
   },
   /** Verdicts against a number that is not the manual's, in words. */
   againstUsage: {

@@ -103,7 +103,10 @@ pub fn advise(
     let value = measured.near(limit.permitted_deg());
     let preferred = limit.preferred_deg();
     if kind == AdviceKind::MoveToPreferred
-        && preferred.is_none_or(|(low, high)| (low..=high).contains(&value))
+        && preferred.is_none_or(|(low, high)| {
+            // Where the interval reaches the band, this reading can't say that it is outside.
+            value + measured.u_deg >= low && value - measured.u_deg <= high
+        })
     {
         return Advice::NONE;
     }

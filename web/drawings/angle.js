@@ -7,8 +7,11 @@ import { outline, PIVOT } from './outlines.js';
 
 const RAD = Math.PI / 180;
 const WIDTH = 340;
-const HEIGHT = 300;
-const RADIUS = 138;
+const HEIGHT = 264;
+/** Of the wedge: just outside the part. */
+const RADIUS = 131;
+/** Of the sector: it runs off the paper, as hatching does. */
+const SECTOR = 210;
 const HATCH_GAP = 9;
 let serial = 0;
 
@@ -118,7 +121,7 @@ export class AngleDrawing {
     const { cx, cy } = this;
     const entered = !Number.isNaN(shown.low) || !Number.isNaN(shown.high);
     set(this.permitted, {
-      d: entered ? sector(cx, cy, RADIUS, ...this.#span(shown.low, shown.high)) : '',
+      d: entered ? sector(cx, cy, SECTOR, ...this.#span(shown.low, shown.high)) : '',
     });
     const wanted = !Number.isNaN(shown.preferredLow) || !Number.isNaN(shown.preferredHigh);
     const [from, to] = this.#span(shown.preferredLow, shown.preferredHigh);
@@ -132,19 +135,22 @@ export class AngleDrawing {
       ...[shown.low, shown.high].flatMap((limit, i) => {
         if (Number.isNaN(limit)) return [];
         const deg = paperAngle(this.check.quantity, limit);
-        const [x, y] = at(cx, cy, RADIUS + 14, deg);
-        const [tx, ty] = at(cx, cy, RADIUS + 18, deg);
+        const [x, y] = at(cx, cy, SECTOR, deg);
+        const side = deg === 90 ? 0 : Math.sign(90 - deg);
+        // Along the line as far as the paper allows, beside it where it is steep.
+        const reach = Math.min(158, (cy - 24) / Math.max(0.01, Math.abs(Math.sin(deg * RAD))));
+        const [tx, ty] = at(cx, cy, reach, deg);
         const sign = i === 0 ? '≥' : '≤';
-        const over = Math.cos(deg * RAD) > 0.3;
+        const steep = Math.abs(Math.cos(deg * RAD)) < 0.5;
         return [
           s('path', { d: `M${cx} ${cy}L${n1(x)} ${n1(y)}`, class: 'limit' }),
           s(
             'text',
             {
-              x: n1(Math.min(tx, WIDTH - 4)),
-              y: n1(Math.max(14, ty - (over ? 6 : 0))),
+              x: n1(tx + (steep ? 8 * side : 0)),
+              y: n1(ty - 8),
               class: 'number',
-              'text-anchor': over ? 'end' : 'middle',
+              'text-anchor': side < 0 ? 'end' : 'start',
             },
             `${sign} ${shown.label(limit)}`,
           ),
@@ -159,21 +165,21 @@ export class AngleDrawing {
     const lost = Number.isNaN(shown.value);
     this.el.classList.toggle('lost', lost);
     this.el.dataset.verdict = lost ? '' : shown.verdict;
+    const deg = paperAngle(this.check.quantity, lost ? 0 : shown.value);
+    const shift = this.pivot ? ` translate(${-this.pivot} 0)` : '';
+    set(this.body, {
+      transform: `translate(${this.cx} ${this.cy}) rotate(${n1(-deg)}) scale(1.08)${shift}`,
+    });
     if (lost) {
       set(this.wedge, { d: '' });
       return;
     }
-    const deg = paperAngle(this.check.quantity, shown.value);
-    const shift = this.pivot ? ` translate(${-this.pivot} 0)` : '';
-    set(this.body, {
-      transform: `translate(${this.cx} ${this.cy}) rotate(${n1(-deg)}) scale(1.12)${shift}`,
-    });
     const { cx, cy } = this;
     const u = Math.min(shown.u, 90);
     const [x1, y1] = at(cx, cy, RADIUS, deg - u);
     const [x2, y2] = at(cx, cy, RADIUS, deg + u);
-    const [x3, y3] = at(cx, cy, RADIUS - 26, deg + u);
-    const [x4, y4] = at(cx, cy, RADIUS - 26, deg - u);
+    const [x3, y3] = at(cx, cy, RADIUS - 20, deg + u);
+    const [x4, y4] = at(cx, cy, RADIUS - 20, deg - u);
     set(this.wedge, {
       d: `M${n1(x4)} ${n1(y4)}L${n1(x1)} ${n1(y1)}A${RADIUS} ${RADIUS} 0 0 0 ${n1(x2)} ${n1(y2)}L${n1(x3)} ${n1(y3)}`,
     });

@@ -184,7 +184,7 @@ export function holdPicture(part, placement, words) {
   return s(
     'svg',
     {
-      viewBox: '0 0 360 230',
+      viewBox: '40 30 310 200',
       class: 'hold-picture',
       role: 'img',
       'aria-label': `${words.topEdge}, ${words.head}`,
@@ -197,13 +197,13 @@ export function holdPicture(part, placement, words) {
     s(
       'text',
       {
-        x: right ? tx + 10 : tx,
-        y: right ? ty - 6 : ty - 12,
+        x: right ? tx + 14 : tx,
+        y: right ? ty - 22 : ty - 14,
         class: 'small',
         'text-anchor': right ? 'start' : 'middle',
       },
       words.topEdge,
     ),
-    s('text', { x: 352, y: 222, class: 'small', 'text-anchor': 'end' }, `→ ${words.head}`),
+    s('text', { x: 346, y: 222, class: 'small', 'text-anchor': 'end' }, `→ ${words.head}`),
   );
 }

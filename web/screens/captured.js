@@ -20,7 +20,11 @@ import { partVerdict } from './parts.js';
 
 /** @param {string} iso */
 export function clock(iso) {
-  return new Date(iso).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
+  return new Date(iso).toLocaleTimeString([], {
+    hour: '2-digit',
+    minute: '2-digit',
+    hour12: false,
+  });
 }
 
 /** One check of a capture, in words. @param {Context} ctx @param {import('../types.js').CheckReport} report */
@@ -54,7 +58,7 @@ export function checkWords(ctx, report) {
  * @param {Context} ctx @param {string} part */
 function nextPart(ctx, part) {
   const order = ctx.engine.catalogue.parts.map((p) => p.id);
-  const at = order.findIndex((id) => id === part);
+  const at = order.indexOf(/** @type {import("../types.js").PartId} */ (part));
   const later = [...order.slice(at + 1), ...order.slice(0, at)];
   return later.find((id) => partVerdict(ctx, id) === null) ?? null;
 }

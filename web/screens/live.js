@@ -26,6 +26,7 @@ class Slot {
   /** @param {Context} ctx @param {string} id */
   constructor(ctx, id) {
     this.ctx = ctx;
+    this.id = id;
     const check = ctx.engine.catalogue.checks.find((c) => c.id === id);
     if (!check) throw new Error(id);
     this.drawing = new AngleDrawing(check, ctx.text.live);
@@ -57,28 +58,29 @@ class Slot {
 
   /** @param {CheckView | null} view @param {string} reason the word when there is no reading */
   show(view, reason) {
-    const shown = {
-      ...(view ?? {
-        value: NaN,
-        u: NaN,
-        low: NaN,
-        high: NaN,
-        preferredLow: NaN,
-        preferredHigh: NaN,
-      }),
-      verdict: view?.verdict ?? 'none',
-      label: (/** @type {number} */ deg) => formatAngle(deg),
-    };
-    // The limit stays drawn while there is no reading.
-    if (view) this.last = shown;
-    this.drawing.draw(view ? shown : { ...(this.last ?? shown), value: NaN });
-    this.scale.draw(shown);
+    const shown = view ?? this.#nothing();
+    this.drawing.draw({ ...shown, label: formatAngle });
+    this.scale.draw({ ...shown, label: formatAngle });
     say(this.value, view ? valueText(this.ctx, view) : '');
     say(this.u, view ? uText(this.ctx, view) : '');
     say(this.verdict, view ? verdictWord(this.ctx, view) : reason);
     say(this.note, view ? verdictNote(this.ctx, view) : '');
     this.verdict.dataset.verdict = view ? view.verdict : 'lost';
     this.verdict.dataset.basis = view?.basis ?? '';
+  }
+
+  /** No reading: no number; the limit stays drawn. */
+  #nothing() {
+    const line = this.ctx.limits.lines.find((l) => l.check === this.id);
+    return {
+      value: NaN,
+      u: NaN,
+      low: line?.low_deg ?? NaN,
+      high: line?.high_deg ?? NaN,
+      preferredLow: line?.preferred_low_deg ?? NaN,
+      preferredHigh: line?.preferred_high_deg ?? NaN,
+      verdict: /** @type {const} */ ('none'),
+    };
   }
 }
 
