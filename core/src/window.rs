@@ -295,9 +295,21 @@ impl Window {
         // A rounded phone may sit on a step's edge; a sensor that is not rounded has no such edge
         // beyond the smallest change it shows.
         let edge = f32::from(still.least_change.unwrap_or(1).min(127)).min(0.1 / self.count_m_s2);
-        if wander > (1.2 * edge).max(1.8 * libm::sqrtf(d_whole)) {
+        if wander > (1.2 * edge).max(1.8 * libm::sqrtf(d_whole)) || self.departs(still, edge) {
             return Err(NoReading::Moving);
         }
         Ok(())
+    }
+
+    /// Whether a sample of the batch that is still open has left the rest that the closed ones
+    /// show: movement that has just begun. 4.5 σ: once in some minutes for a still phone.
+    fn departs(&self, still: &Still, edge: f32) -> bool {
+        self.open.n > 0
+            && (0..3).any(|i| {
+                let axis = &still.axes[i];
+                let away = (f32::from(self.open.high[i]) - axis.mean())
+                    .max(axis.mean() - f32::from(self.open.low[i]));
+                away > (1.2 * edge).max(4.5 * libm::sqrtf(axis.variance()))
+            })
     }
 }
