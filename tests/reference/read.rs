@@ -169,3 +169,38 @@ impl Draws {
 pub fn full_study() -> bool {
     std::env::var("PLUMBMARK_STUDY").is_ok_and(|v| v == "full")
 }
+
+/// Keeps the largest deviation from a table and prints it (`--nocapture`), so that a tolerance can
+/// stand just above what is achieved.
+pub struct Worst {
+    name: &'static str,
+    largest: f64,
+}
+
+impl Worst {
+    /// Nothing seen yet.
+    #[must_use]
+    pub fn new(name: &'static str) -> Self {
+        Self { name, largest: 0.0 }
+    }
+
+    /// Sees one deviation, and fails the test beyond `tolerance`.
+    ///
+    /// # Panics
+    /// Beyond the tolerance, or where the deviation is no number.
+    pub fn see(&mut self, deviation: f64, tolerance: f64) {
+        let size = deviation.abs();
+        assert!(
+            size <= tolerance,
+            "{}: {deviation:e} is beyond {tolerance:e}",
+            self.name
+        );
+        self.largest = self.largest.max(size);
+    }
+}
+
+impl Drop for Worst {
+    fn drop(&mut self) {
+        println!("{}: largest deviation {:.2e}", self.name, self.largest);
+    }
+}
