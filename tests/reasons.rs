@@ -221,6 +221,9 @@ fn silence_is_stale_and_no_events_are_no_sensor() {
     assert_eq!(live.tick(0.0).err(), Some(NoReading::Starting));
     assert_eq!(live.tick(1400.0).err(), Some(NoReading::Starting));
     assert_eq!(live.tick(1600.0).err(), Some(NoReading::NoSensor));
+    live.motion(1700.0, [None; 3]);
+    assert_eq!(live.tick(1701.0).err(), Some(NoReading::NoSensor));
+    assert_eq!(live.tick(9000.0).err(), Some(NoReading::NoSensor));
 }
 
 #[test]

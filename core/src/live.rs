@@ -273,10 +273,13 @@ impl Live {
                 NoReading::NoSensor
             });
         };
+        let fault = self.fault.filter(|_| self.window.is_fresh());
         if now_ms.is_nan() || (now_ms - last_ms).abs() > STALE_MS {
-            return Err(NoReading::Stale);
+            // A browser without sensors sends one event without values, then nothing more.
+            let no_sensor = fault.filter(|&f| f == NoReading::NoSensor);
+            return Err(no_sensor.unwrap_or(NoReading::Stale));
         }
-        if let Some(fault) = self.fault.filter(|_| self.window.is_fresh()) {
+        if let Some(fault) = fault {
             return Err(fault);
         }
         let mut reading = if self.alone {
