@@ -1,7 +1,7 @@
 //! How often the truth lies inside the interval, on the nominal population, by a simulator that
 //! shares nothing with core; and whether doing what the advice says settles the check.
 //! A tenth of the draws unless `PLUMBMARK_STUDY=full`; the seed is fixed.
-//! `cargo test -p plumbmark-tests --release --test coverage -- --nocapture` prints the table.
+//! `cargo test -p plumbmark-tests --profile study --test coverage -- --nocapture` prints the table.
 
 mod simulator;
 

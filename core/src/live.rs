@@ -72,6 +72,8 @@ pub struct Live {
     intake: Intake,
     window: Window,
     fused: Fused,
+    /// The last motion event came without values.
+    empty: bool,
     /// Motion events come without values: the fused orientation is alone.
     alone: bool,
     fault: Option<NoReading>,
@@ -98,6 +100,7 @@ impl Live {
             window: Window::new(intake.count_m_s2()),
             intake,
             fused: Fused::default(),
+            empty: false,
             alone: false,
             fault: None,
             started_ms: None,
@@ -195,6 +198,7 @@ impl Live {
 
     /// One motion event: acceleration including gravity, m/s², as the browser gives it.
     pub fn motion(&mut self, t_ms: f64, values: [Option<f64>; 3]) {
+        self.empty = values == [None; 3];
         let up = self.fused.up();
         let accepted = match self.intake.motion(t_ms, values, up) {
             Ok(accepted) => Ok((accepted.dt_us, accepted.counts, false)),
@@ -273,13 +277,15 @@ impl Live {
                 NoReading::NoSensor
             });
         };
-        let fault = self.fault.filter(|_| self.window.is_fresh());
         if now_ms.is_nan() || (now_ms - last_ms).abs() > STALE_MS {
             // A browser without sensors sends one event without values, then nothing more.
-            let no_sensor = fault.filter(|&f| f == NoReading::NoSensor);
-            return Err(no_sensor.unwrap_or(NoReading::Stale));
+            return Err(if self.empty && !self.alone {
+                NoReading::NoSensor
+            } else {
+                NoReading::Stale
+            });
         }
-        if let Some(fault) = fault {
+        if let Some(fault) = self.fault.filter(|_| self.window.is_fresh()) {
             return Err(fault);
         }
         let mut reading = if self.alone {

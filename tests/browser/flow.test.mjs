@@ -35,8 +35,7 @@ const number = async (page, check) => {
   const text = await page.textContent(`[data-check="${check}"] .value`);
   return Number(text.replace('−', '-').replace(/[^-\d.]/g, ''));
 };
-const verdictOf = (page, check) =>
-  page.getAttribute(`[data-check="${check}"] .verdict`, 'data-verdict');
+const verdictOf = (page, check) => page.getAttribute(`[data-check="${check}"] .verdict`, 'data-verdict');
 const saved = (page) => page.waitForSelector('.saved:not([data-saved="no"])');
 
 test('four parts, first open to fourth capture, within 20 taps and 3 minutes', async () => {
@@ -49,7 +48,11 @@ test('four parts, first open to fourth capture, within 20 taps and 3 minutes', a
   };
   const start = Date.now();
   const steps = [
-    { ends: ['head', 'head'], pose: { hold: 'back', deg: -30, roll: 3 }, want: { heater_port: -60, heater_outlet: -30 } },
+    {
+      ends: ['head', 'head'],
+      pose: { hold: 'back', deg: -30, roll: 3 },
+      want: { heater_port: -60, heater_outlet: -30 },
+    },
     { ends: ['tail'], pose: { hold: 'back', deg: 25, roll: 0 }, want: { pump_outlet: 25 } },
     { ends: ['tail'], pose: { hold: 'back', deg: 70, roll: 0 }, want: { filter_upright: 20 } },
     { ends: ['head'], pose: { hold: 'back', deg: -6, roll: 0 }, want: { pipe_fall: -6 } },
@@ -136,7 +139,11 @@ test('an end that nobody can tell needs a photo, which is scaled and kept withou
     const segment = [0xff, 0xfe, 0, note.length + 2, ...note];
     return [...bytes.slice(0, 2), ...segment, ...bytes.slice(2)];
   });
-  await page.setInputFiles('input[type="file"]', { name: 'p.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(picture) });
+  await page.setInputFiles('input[type="file"]', {
+    name: 'p.jpg',
+    mimeType: 'image/jpeg',
+    buffer: Buffer.from(picture),
+  });
   await page.waitForSelector('[data-screen="live"]');
   await waitReason(page, '');
   assert.equal(await verdictOf(page, 'pump_outlet'), 'within');

@@ -160,7 +160,8 @@ export async function sensors(browser, types = ALL) {
     /** The sensors vanish while the page listens. */
     async lose() {
       feed.stop();
-      for (const type of types) await cdp.send('Emulation.setSensorOverrideEnabled', { enabled: false, type });
+      for (const type of types)
+        await cdp.send('Emulation.setSensorOverrideEnabled', { enabled: false, type });
     },
   };
   return feed;
@@ -193,7 +194,10 @@ export async function synthetic(page, { a, angles = null, hz = 60 }) {
         const n = () => 0.01 * (Math.random() + Math.random() + Math.random() - 1.5);
         const [x, y, z] = a.map((v) => (v === null ? null : v + n()));
         dispatchEvent(
-          new DeviceMotionEvent('devicemotion', { accelerationIncludingGravity: { x, y, z }, interval: 1 / hz }),
+          new DeviceMotionEvent('devicemotion', {
+            accelerationIncludingGravity: { x, y, z },
+            interval: 1 / hz,
+          }),
         );
       }, 1000 / hz);
     },
@@ -218,7 +222,9 @@ export async function axe(page) {
       runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] },
       rules: { 'color-contrast-enhanced': { enabled: true } },
     });
-    return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => `${n.target} ${n.failureSummary}`).join('; ')}`);
+    return found.violations.map(
+      (v) => `${v.id}: ${v.nodes.map((n) => `${n.target} ${n.failureSummary}`).join('; ')}`,
+    );
   });
 }
 

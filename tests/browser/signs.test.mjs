@@ -68,7 +68,8 @@ test('a core that traps shows no reading and is built anew', async () => {
       new Promise((done) => {
         const screen = document.querySelector('[data-screen="live"]');
         new MutationObserver(() => {
-          if (screen.dataset.reason) done([screen.dataset.reason, screen.querySelector('.value').textContent]);
+          if (screen.dataset.reason)
+            done([screen.dataset.reason, screen.querySelector('.value').textContent]);
         }).observe(screen, { attributes: true });
         globalThis.trapNow = true;
       }),

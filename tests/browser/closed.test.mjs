@@ -1,0 +1,230 @@
+// The page is closed: nothing leaves its origin, no text becomes code, nothing is missing when offline,
+// and a browser agrees that it can be installed.
+
+import assert from 'node:assert/strict';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { join, relative, sep } from 'node:path';
+import { after, before, describe, test } from 'node:test';
+import { PAGE_POLICY } from '../../web/serve.mjs';
+import { collectRequests, DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+
+const still = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
+let server;
+before(async () => {
+  server = await serve();
+});
+after(() => server.kill());
+
+/** A browser on the first screen; closed when the test ends, whatever its end. */
+async function open(t, { feeding = false } = {}) {
+  const browser = await launch();
+  const requests = collectRequests(browser.context);
+  let feed;
+  t.after(async () => {
+    feed?.stop();
+    await browser.close();
+  });
+  if (feeding) {
+    feed = await sensors(browser);
+    feed.keep(() => ({ up: upFor('long_edge', 22), extra: still() }));
+  }
+  await browser.page.goto(server.url);
+  await browser.page.waitForSelector('[data-screen="start"]');
+  return { ...browser, requests };
+}
+
+const workerActive = (page) =>
+  page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    if (active.state === 'activated') return;
+    await new Promise((done) => {
+      active.addEventListener('statechange', () => active.state === 'activated' && done());
+    });
+  });
+
+describe('headers', () => {
+  test('the policy in the page is the policy that the server sends', async () => {
+    for (const file of [join(DIST, 'index.html'), join(DIST, '../index.html')]) {
+      const meta = readFileSync(file, 'utf8').match(/http-equiv="Content-Security-Policy" content="([^"]*)"/);
+      assert.equal(meta?.[1], PAGE_POLICY, file);
+    }
+    const { headers } = await fetch(server.url);
+    assert.equal(headers.get('content-security-policy'), `${PAGE_POLICY}; frame-ancestors 'none'`);
+  });
+
+  test('the sensors are allowed to the page alone, and nothing is said of the magnetometer', async () => {
+    const sent = (await fetch(server.url)).headers.get('permissions-policy');
+    const words = sent.split(',').map((word) => word.trim());
+    assert.ok(words.includes('accelerometer=(self)'), sent);
+    assert.ok(words.includes('gyroscope=(self)'), sent);
+    assert.doesNotMatch(sent, /magnetometer/i);
+  });
+});
+
+test('a whole flow asks its own origin and nobody else', async (t) => {
+  const { page, requests, faults } = await open(t, { feeding: true });
+  await toLive(page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
+  await waitReason(page, '');
+  await tap(page, 'capture');
+  await page.waitForSelector('.saved:not([data-saved="no"])');
+  await tap(page, 'where');
+  await page.waitForSelector('[data-screen="details"]');
+  await tap(page, 'details-back');
+  while (!(await page.$('[data-screen="parts"]'))) await page.goBack();
+  await tap(page, 'captures');
+  await page.waitForSelector('[data-screen="captures"] [data-capture]');
+  while (!(await page.$('[data-screen="start"]'))) await page.goBack();
+  for (const name of ['limits', 'settings']) {
+    await tap(page, name);
+    await page.waitForSelector(`[data-screen="${name}"]`);
+    await page.goBack();
+    await page.waitForSelector('[data-screen="start"]');
+  }
+  await workerActive(page);
+  const seen = await page.evaluate(() => performance.getEntriesByType('resource').map((e) => e.name));
+  const origin = new URL(server.url).origin;
+  const foreign = [...requests, ...seen].filter(
+    (url) => !/^(blob|data):/.test(url) && new URL(url).origin !== origin,
+  );
+  assert.deepEqual(foreign, []);
+  assert.ok(requests.includes(`${server.url}pkg/plumbmark_wasm_bg.wasm`), 'requests were seen at all');
+  assert.deepEqual(faults, [], 'the page logged no error');
+});
+
+describe('text never becomes code', () => {
+  /** Runs `attempt` in the page's own task: what the test driver runs by itself is let past the policy. */
+  const tryInPage = (page, attempt, argument) =>
+    page.evaluate(
+      ({ attempt, argument }) =>
+        new Promise((done) => {
+          const violated = [];
+          addEventListener('securitypolicyviolation', (e) => violated.push(e.effectiveDirective));
+          const run = attempts[attempt];
+          setTimeout(async () => {
+            let outcome;
+            try {
+              outcome = { returned: String(await run(argument)) };
+            } catch (error) {
+              outcome = { threw: error.name };
+            }
+            setTimeout(() => done({ ...outcome, violated, ran: window.ran }), 200);
+          });
+        }),
+      { attempt, argument },
+    );
+
+  /** The attempts, put into the page as functions. */
+  async function prepared(t) {
+    const browser = await open(t);
+    await browser.page.evaluate(() => {
+      window.attempts = {
+        inline() {
+          const script = document.createElement('script');
+          script.append('window.ran = 1');
+          document.body.append(script);
+        },
+        handler() {
+          const el = document.createElement('b');
+          el.setAttribute('onclick', 'window.ran = 1');
+          document.body.append(el);
+          el.click();
+        },
+        // biome-ignore lint/security/noGlobalEval: refused is what is wanted
+        eval: () => globalThis.eval('window.ran = 1'),
+        construct: () => new Function('window.ran = 1')(),
+        markup() {
+          document.createElement('div').innerHTML = '<b>words</b>';
+        },
+        policy: () => window.trustedTypes.createPolicy('other', {}),
+        fetch: (url) => fetch(url, { mode: 'no-cors' }),
+        image: (url) =>
+          new Promise((done, fail) => {
+            const image = new Image();
+            image.onload = done;
+            image.onerror = () => fail(new TypeError('blocked'));
+            image.src = url;
+          }),
+        beacon: (url) => navigator.sendBeacon(url, 'words'),
+      };
+    });
+    return browser;
+  }
+
+  for (const attempt of ['inline', 'handler', 'eval', 'construct', 'markup', 'policy']) {
+    test(attempt, async (t) => {
+      const { page } = await prepared(t);
+      const got = await tryInPage(page, attempt);
+      assert.equal(got.ran, undefined, 'nothing ran');
+      assert.ok(got.violated.length > 0, JSON.stringify(got));
+      if (!['inline', 'handler'].includes(attempt)) assert.ok(got.threw, JSON.stringify(got));
+    });
+  }
+
+  test('fetch, image and beacon to another origin never arrive', async (t) => {
+    let arrived = 0;
+    const other = createServer((_, response) => {
+      arrived += 1;
+      response.writeHead(200, { 'Access-Control-Allow-Origin': '*' }).end();
+    });
+    await new Promise((done) => other.listen(0, '127.0.0.1', () => done()));
+    t.after(() => other.close());
+    const { page } = await prepared(t);
+    const url = `http://localhost:${other.address().port}/x.png`;
+    const blocked = { fetch: 'connect-src', image: 'img-src', beacon: 'connect-src' };
+    for (const [attempt, directive] of Object.entries(blocked)) {
+      const got = await tryInPage(page, attempt, url);
+      assert.ok(got.violated.includes(directive), `${attempt}: ${JSON.stringify(got)}`);
+      if (attempt !== 'beacon') assert.equal(got.threw, 'TypeError');
+    }
+    assert.equal(arrived, 0);
+  });
+});
+
+test('the service worker lists what the folder holds', () => {
+  const list = readFileSync(join(DIST, 'sw.js'), 'utf8').match(/const FILES = (\[[^\]]*\])/);
+  const listed = JSON.parse(list[1]);
+  const held = readdirSync(DIST, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(DIST, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((path) => path !== 'sw.js' && path !== 'index.html');
+  assert.deepEqual(listed.toSorted(), ['./', ...held].toSorted());
+});
+
+describe('installing', () => {
+  const manifest = JSON.parse(readFileSync(join(DIST, 'manifest.webmanifest'), 'utf8'));
+
+  test('the manifest says where the page starts and how it shows', () => {
+    assert.equal(manifest.start_url, './');
+    assert.equal(manifest.scope, './');
+    assert.equal(manifest.display, 'standalone');
+    assert.ok(manifest.name && manifest.short_name);
+  });
+
+  test('every icon is there, in the size that is promised, one of them maskable', () => {
+    const touch = readFileSync(join(DIST, 'index.html'), 'utf8').match(/apple-touch-icon" href="([^"]*)"/)[1];
+    const icons = [...manifest.icons, { src: touch, sizes: '180x180', type: 'image/png' }];
+    for (const { src, sizes, type } of icons) {
+      assert.ok(existsSync(join(DIST, src)), `${src} is missing`);
+      if (type !== 'image/png') continue;
+      const bytes = readFileSync(join(DIST, src));
+      assert.equal(bytes.toString('latin1', 1, 4), 'PNG', src);
+      assert.equal(bytes.toString('latin1', 12, 16), 'IHDR', src);
+      assert.equal(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`, sizes, src);
+    }
+    assert.ok(manifest.icons.some((icon) => icon.purpose?.split(' ').includes('maskable')));
+  });
+
+  test('the browser finds nothing against installing', async (t) => {
+    const { context, page } = await open(t);
+    await workerActive(page);
+    await page.reload();
+    await page.waitForSelector('[data-screen="start"]');
+    const cdp = await context.newCDPSession(page);
+    const { errors } = await cdp.send('Page.getAppManifest');
+    assert.deepEqual(errors, []);
+    const { installabilityErrors } = await cdp.send('Page.getInstallabilityErrors');
+    const found = installabilityErrors.filter((e) => e.errorId !== 'in-incognito');
+    assert.deepEqual(found, []);
+  });
+});

@@ -1,0 +1,92 @@
+#!/bin/sh
+# Sets up what is missing, passes every test. The last line says how many passed and failed.
+set -eu
+root=$(cd "$(dirname "$0")/.." && pwd)
+. "$root/web/setup.sh"
+targets="wasm32-unknown-unknown thumbv6m-none-eabi thumbv7em-none-eabihf"
+say "Testing: Rust targets, wasm-bindgen, wasm-pack, npm packages and Chromium are set up if missing (bare machine: up to 60 minutes; else about 5)."
+
+logs=$(mktemp -d)
+trap 'rm -rf "$logs"' EXIT
+passed=0
+failed=0
+
+# One step: its name, then its command. Its output is shown only when it fails.
+step() {
+  name=$1
+  shift
+  if "$@" >"$logs/out" 2>&1; then
+    passed=$((passed + 1))
+    say "ok    $name"
+  else
+    failed=$((failed + 1))
+    say "FAIL  $name"
+    cat "$logs/out"
+  fi
+}
+
+# A step that runs tests of its own: they count, not the step.
+counted() {
+  name=$1
+  how=$2
+  shift 2
+  "$@" >"$logs/out" 2>&1 && fine=yes || fine=no
+  good=$("${how}_passed")
+  bad=$("${how}_failed")
+  [ "$fine" = yes ] || [ "$bad" -gt 0 ] || bad=1
+  [ "$fine$good" != yes0 ] || bad=1 # nothing ran
+  passed=$((passed + good))
+  failed=$((failed + bad))
+  say "$([ "$bad" = 0 ] && echo 'ok   ' || echo FAIL) $name: $good passed, $bad failed"
+  if [ "$bad" = 0 ]; then grep '°\|taps' "$logs/out" || :; else cat "$logs/out"; fi
+}
+sum() { awk '{ s += $1 } END { print s + 0 }'; }
+cargo_passed() { sed -n 's/^test result:.* \([0-9]*\) passed.*/\1/p' "$logs/out" | sum; }
+cargo_failed() { sed -n 's/^test result:.* \([0-9]*\) failed.*/\1/p' "$logs/out" | sum; }
+node_passed() { sed -n 's/^# pass \([0-9]*\)$/\1/p' "$logs/out" | sum; }
+node_failed() { sed -n 's/^# \(fail\|cancelled\) \([0-9]*\)$/\2/p' "$logs/out" | sum; }
+
+need_chromium() {
+  [ -n "${PLUMBMARK_CHROMIUM:-}" ] && return
+  for program in chromium chromium-browser google-chrome; do
+    PLUMBMARK_CHROMIUM=$(command -v "$program") && export PLUMBMARK_CHROMIUM && return
+  done
+  may_install || stop "Chromium is missing. Install it, or say where it is: PLUMBMARK_CHROMIUM=/path/to/chromium sh tests/run.sh"
+  apt_install chromium
+  PLUMBMARK_CHROMIUM=$(command -v chromium)
+  export PLUMBMARK_CHROMIUM
+}
+
+need_components() {
+  cargo clippy --version >/dev/null 2>&1 && cargo fmt --version >/dev/null 2>&1 && return
+  command -v rustup >/dev/null || stop "clippy and rustfmt are missing and there is no rustup to add them."
+  say "Adding clippy and rustfmt (seconds)"
+  rustup component add clippy rustfmt >/dev/null || stop "rustup could not add clippy and rustfmt."
+}
+
+setup_build
+need_components
+need_packages "$root/tests/browser"
+need_chromium
+PATH="$root/tests/browser/node_modules/.bin:$PATH"
+cd "$root"
+
+step "format" cargo fmt --all --check
+step "clippy" cargo clippy --quiet --locked --workspace --all-targets --all-features -- -D warnings
+step "docs" env RUSTDOCFLAGS="-D warnings" cargo doc --quiet --locked --workspace --no-deps --all-features
+for features in "" serde defmt "serde defmt"; do
+  step "core on thumbv6m, features: ${features:-none}" \
+    cargo check --quiet --locked -p plumbmark --target thumbv6m-none-eabi --features "$features"
+done
+step "core on thumbv7em" cargo check --quiet --locked -p plumbmark --target thumbv7em-none-eabihf
+counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests -- --nocapture
+step "page build" sh "$root/web/build.sh"
+step "page lint and format" sh -c "cd '$root/web' && biome check --error-on-warnings"
+step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome check --error-on-warnings"
+step "page markup" sh -c "cd '$root/web' && html-validate index.html"
+step "page types" sh -c "cd '$root/web' && tsc"
+counted "page in Chromium" node sh -c \
+  "cd '$root/tests/browser' && exec node --test --test-reporter=tap --test-timeout=120000 --test-concurrency=1 *.test.mjs"
+
+say "$passed passed, $failed failed"
+[ "$failed" = 0 ]
