@@ -225,7 +225,7 @@ test('a still quantised phone sends no orientation events, is read, and is not c
   await browser.page.goto(server.url);
   await browser.page.waitForSelector('[data-screen="start"]');
   const up = upFor('long_edge', 22);
-  const beat = setInterval(() => feed.pose(up), 100);
+  const beat = setInterval(() => feed.pose(up), 100).unref();
   await toLive(browser.page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
   await browser.page.evaluate(() => {
     window.seen = 0;

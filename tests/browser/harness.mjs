@@ -6,6 +6,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { afterEach } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
@@ -57,6 +58,10 @@ export async function serve({ dist = DIST, port } = {}) {
   };
 }
 
+/** Browsers of the test that runs; a failed test must not leave one behind. */
+const open = new Set();
+afterEach(() => Promise.all([...open].map((browser) => browser.close())));
+
 /** A browser with a profile of its own, kept between two launches where `profile` is given. */
 export async function launch({ profile, viewport = PHONE, colorScheme = 'light', ...more } = {}) {
   const folder = profile ?? mkdtempSync(join(tmpdir(), 'plumbmark-'));
@@ -73,17 +78,20 @@ export async function launch({ profile, viewport = PHONE, colorScheme = 'light',
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());
   });
-  return {
+  const browser = {
     context,
     page,
     profile: folder,
     /** Errors the page has thrown or logged. */
     faults,
     async close() {
+      if (!open.delete(browser)) return;
       await context.close();
-      if (!profile) rmSync(folder, { recursive: true, force: true });
+      if (!profile) rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
     },
   };
+  open.add(browser);
+  return browser;
 }
 
 const ALL = ['accelerometer', 'linear-acceleration', 'gyroscope', 'relative-orientation'];
@@ -151,7 +159,7 @@ export async function sensors(browser, types = ALL) {
         const next = pose((performance.now() - start) / 1000);
         await feed.pose(next.up, next);
         busy = false;
-      }, 16);
+      }, 16).unref();
     },
     stop() {
       clearInterval(pump);

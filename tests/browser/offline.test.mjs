@@ -1,4 +1,5 @@
-// After one visit the page needs nobody; a new version waits until nothing is measured and the user says so.
+// After one visit the page needs nobody; a new version waits until nothing is measured and the user
+// says so.
 
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -68,9 +69,10 @@ test('one visit, then the server is gone: a new page measures and keeps a captur
   await near(page, 22);
   await tap(page, 'capture');
   await page.waitForSelector('.saved:not([data-saved="no"])');
-  const cores = await page.evaluate(() =>
-    performance.getEntriesByType('resource').filter((e) => e.name.endsWith('.wasm') && e.workerStart > 0).length,
-  );
+  const cores = await page.evaluate(() => {
+    const files = performance.getEntriesByType('resource');
+    return files.filter((e) => e.name.endsWith('.wasm') && e.workerStart > 0).length;
+  });
   assert.equal(cores, 1, 'the core came through the worker');
   assert.deepEqual(faults, [], 'the page logged no error');
 });
@@ -111,7 +113,7 @@ test('a browser started anew without a server opens the page from its profile', 
   await second.page.waitForSelector('[data-screen="start"]');
 });
 
-/** A copy of the page, served and visited twice so that its worker answers; `renew` puts a new version there. */
+/** A copy of the page, visited twice so that its worker answers; `renew` puts a new version there. */
 async function controlled(t) {
   const dist = mkdtempSync(join(tmpdir(), 'plumbmark-dist-'));
   t.after(() => rmSync(dist, { recursive: true, force: true }));
@@ -136,7 +138,9 @@ const waits = (page) =>
 
 /** After the tap: reloaded, and only the new version in the cache and on the screen. */
 async function inForce(page, fresh) {
-  await page.waitForFunction(() => window.mark === undefined && document.querySelector('[data-screen="start"]'));
+  await page.waitForFunction(
+    () => window.mark === undefined && document.querySelector('[data-screen="start"]'),
+  );
   await page.waitForFunction(async () => (await caches.keys()).length === 1);
   assert.deepEqual(await page.evaluate(() => caches.keys()), [`plumbmark-${fresh}`]);
   assert.ok((await page.evaluate(async () => (await fetch('version.js')).text())).includes(`'${fresh}'`));

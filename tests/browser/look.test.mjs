@@ -1,0 +1,124 @@
+// Every screen at phone size, upright and across, light and dark: contrast and names by axe, sizes
+// of what a glove must hit, nothing that moves or scrolls while measuring. The pictures are for a
+// person to look at, in shots/latest.
+
+import assert from 'node:assert/strict';
+import { mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { axe, launch, sensors, serve, tap, upFor, waitReason } from './harness.mjs';
+
+const SHOTS = join(dirname(fileURLToPath(import.meta.url)), 'shots/latest');
+const LEAST_PX = 64;
+const MEASURING = ['start', 'parts', 'hold', 'ends', 'live', 'captured'];
+
+let server;
+before(async () => {
+  mkdirSync(SHOTS, { recursive: true });
+  server = await serve();
+});
+after(() => server.kill());
+
+/** Visible targets below the least size, and what sticks out of the screen. */
+const faultsOf = (page, least) =>
+  page.evaluate((least) => {
+    const faults = [];
+    for (const el of document.querySelectorAll('button, a, label.pick')) {
+      const box = el.getBoundingClientRect();
+      if (!box.width || el.closest('.tryout')) continue;
+      if (Math.min(box.width, box.height) < least - 0.5)
+        faults.push(`${el.dataset.action ?? el.textContent}: ${box.width} × ${box.height}`);
+    }
+    const wide = document.documentElement.scrollWidth - innerWidth;
+    if (wide > 0) faults.push(`${wide} px wider than the screen`);
+    return faults;
+  }, least);
+
+for (const [width, height] of [
+  [360, 740],
+  [740, 360],
+])
+  for (const colorScheme of ['light', 'dark'])
+    test(`every screen at ${width}×${height}, ${colorScheme}`, async () => {
+      const b = await launch({ viewport: { width, height }, colorScheme });
+      const { page } = b;
+      const feed = await sensors(b);
+      const pose = { deg: -30, roll: 3 };
+      const noise = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
+      feed.keep(() => ({ up: upFor('back', pose.deg, pose.roll), extra: noise() }));
+      const look = async (screen, name = screen) => {
+        await page.waitForSelector(`[data-screen="${screen}"]`);
+        await page.screenshot({ path: join(SHOTS, `${name}-${width}x${height}-${colorScheme}.png`) });
+        assert.deepEqual(await axe(page), [], name);
+        assert.deepEqual(await faultsOf(page, MEASURING.includes(screen) ? LEAST_PX : 44), [], name);
+      };
+      await page.goto(server.url);
+      await look('start');
+      await tap(page, 'allow');
+      await look('parts');
+      await tap(page, 'part-heater');
+      await look('hold');
+      await tap(page, 'hold-next');
+      await look('ends');
+      await tap(page, 'end-head');
+      await tap(page, 'end-head');
+      await page.waitForSelector('[data-screen="live"]');
+      await waitReason(page, '');
+      await look('live', 'live-heater');
+      const overflow = () => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+      assert.ok((await overflow()) <= 0, 'the live screen needs no scrolling');
+      // Nothing moves while measuring: places stay as the reading comes and goes.
+      const places = () =>
+        page.evaluate(() =>
+          [...document.querySelectorAll('[data-screen="live"] button, [data-screen="live"] .value')].map((el) => {
+            const { left, top } = el.getBoundingClientRect();
+            return `${Math.round(left)} ${Math.round(top)}`;
+          }),
+        );
+      const before = await places();
+      feed.keep((t) => ({ up: upFor('back', -30 + 20 * Math.sin(4 * t), 3) }));
+      await page.waitForSelector('[data-screen="live"][data-reason="moving"]');
+      assert.deepEqual(await places(), before);
+      await look('live', 'live-moving');
+      feed.keep(() => ({ up: upFor('back', pose.deg, pose.roll), extra: noise() }));
+      await waitReason(page, '');
+      await tap(page, 'capture');
+      await page.waitForSelector('.saved:not([data-saved="no"])');
+      await look('captured');
+      await tap(page, 'where');
+      await look('details');
+      await page.goBack();
+      await tap(page, 'next');
+      for (const [name, deg] of [
+        ['live-pump-within', 25],
+        ['live-pump-not-proven', 15.4],
+        ['live-pump-beyond', 6],
+      ]) {
+        pose.deg = deg;
+        pose.roll = 0;
+        if (await page.$('[data-screen="hold"]')) {
+          await tap(page, 'hold-next');
+          await tap(page, 'end-tail');
+        }
+        await page.waitForSelector('[data-screen="live"]');
+        await page.waitForFunction(
+          (deg) => Math.abs(Number.parseFloat(document.querySelector('.value')?.textContent ?? '') - deg) < 0.6,
+          deg,
+        );
+        await look('live', name);
+        assert.ok((await overflow()) <= 0, name);
+      }
+      await tap(page, 'capture');
+      await page.waitForSelector('.saved:not([data-saved="no"])');
+      await page.reload();
+      for (const action of ['captures', 'limits', 'settings']) {
+        await tap(page, action);
+        await look(action);
+        await page.goBack();
+        await page.waitForSelector('[data-screen="start"]');
+      }
+      feed.stop();
+      assert.deepEqual(b.faults, []);
+      await b.close();
+    });

@@ -1,0 +1,289 @@
+// What the page says is saved is saved: through a killed browser, and never where it was refused.
+
+import assert from 'node:assert/strict';
+import { spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { setTimeout as wait } from 'node:timers/promises';
+import { chromium } from 'playwright-core';
+import { text } from '../../web/text.js';
+import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+
+const G = 9.80665;
+const ROUNDS = Number(process.env.PLUMBMARK_KILLS ?? 10);
+const SEED = Number(process.env.PLUMBMARK_SEED ?? Date.now() % 1_000_000);
+const PATH = process.env.PLUMBMARK_CHROMIUM ?? '/usr/bin/chromium';
+const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run'];
+
+process.once('SIGTERM', () => process.exit(1));
+let server;
+before(async () => {
+  server = await serve();
+});
+after(() => server.kill());
+
+/** A small generator, so that a round that failed can be run again. */
+function randomOf(seed) {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), state | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+/** A browser that is nobody's child but ours, so that all of it can be killed at once. */
+async function launchToKill(profile) {
+  const portFile = join(profile, 'DevToolsActivePort');
+  for (const left of ['DevToolsActivePort', 'SingletonLock', 'SingletonCookie', 'SingletonSocket'])
+    rmSync(join(profile, left), { force: true });
+  const flags = [...FLAGS, `--user-data-dir=${profile}`, '--remote-debugging-port=0', 'about:blank'];
+  const child = spawn(PATH, flags, { detached: true, stdio: 'ignore' });
+  const gone = new Promise((done) => child.once('exit', done));
+  const end = () => {
+    try {
+      process.kill(-child.pid, 'SIGKILL');
+    } catch {
+      // Nobody of the group is left.
+    }
+  };
+  // Not our group: it would outlive a run that is stopped.
+  process.once('exit', end);
+  const kill = async () => {
+    process.off('exit', end);
+    end();
+    await gone;
+  };
+  try {
+    let port;
+    for (let i = 0; i < 200 && !port; i += 1) {
+      await wait(50);
+      try {
+        port = readFileSync(portFile, 'utf8').match(/^(\d+)\n/)?.[1];
+      } catch {
+        // Not written yet.
+      }
+    }
+    assert.ok(port, 'the browser opened its port');
+    const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
+    const context = browser.contexts()[0];
+    return { context, page: context.pages()[0] ?? (await context.newPage()), kill };
+  } catch (error) {
+    await kill();
+    throw error;
+  }
+}
+
+/** All that a database's store holds, read beside the page's own code. Photos are left out. */
+const stored = (page, database, store = 'captures') =>
+  page.evaluate(
+    ([database, store]) =>
+      new Promise((done, fail) => {
+        const open = indexedDB.open(database);
+        // Asking must not make what was not there.
+        open.onupgradeneeded = () => open.transaction.abort();
+        open.onerror = () => done([]);
+        open.onsuccess = () => {
+          const all = open.result.transaction(store).objectStore(store).getAll();
+          all.onerror = () => fail(all.error);
+          all.onsuccess = () => {
+            open.result.close();
+            done(all.result.map((c) => ({ ...c, photo: null })));
+          };
+        };
+      }),
+    [database, store],
+  );
+
+async function toPump(page) {
+  const up = upFor('long_edge', 22);
+  await synthetic(page, { a: up.map((v) => G * v), angles: anglesOfUp(up) });
+  await toLive(page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
+  await waitReason(page, '');
+}
+
+/** A browser on the first screen, `patch` run before the page. */
+async function open(t, patch, ...arg) {
+  const b = await launch();
+  t.after(() => b.close());
+  if (patch) await b.page.addInitScript(patch, ...arg);
+  await b.page.goto(server.url);
+  await b.page.waitForSelector('[data-screen="start"]');
+  return b;
+}
+
+/** Tells the test's side of every capture that is shown as saved, with the number shown. */
+function tellSaved() {
+  const told = new Set();
+  new MutationObserver(() => {
+    const state = document.querySelector('.saved[data-saved]:not([data-saved="no"])');
+    if (!state || told.has(state.dataset.saved)) return;
+    told.add(state.dataset.saved);
+    const value = document.querySelector('[data-check="pump_outlet"] .value').textContent;
+    window.sawSaved(Number(state.dataset.saved), value, state.textContent);
+  }).observe(document, { subtree: true, childList: true, attributes: true });
+}
+
+/** Captures as fast as the page lets anybody. */
+function captureOnAndOn() {
+  setInterval(() => {
+    const saved = document.querySelector('.saved:not([data-saved="no"])');
+    document.querySelector(saved ? '[data-action="again"]' : '[data-action="capture"]:enabled')?.click();
+  }, 30);
+}
+
+const patience = { timeout: 30_000 + ROUNDS * 12_000 };
+test(`${ROUNDS} killed browsers lose nothing that was shown as saved`, patience, async (t) => {
+  const random = randomOf(SEED);
+  const profile = mkdtempSync(join(tmpdir(), 'plumbmark-kill-'));
+  const seen = new Map();
+  const lost = new Set();
+  let running;
+  t.after(async () => {
+    await running?.kill();
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  });
+  /** Opens the profile again and looks for everything that was ever shown as saved. */
+  const reopen = async (round) => {
+    running = await launchToKill(profile);
+    const { page } = running;
+    await page.exposeFunction('sawSaved', (id, value, word) => {
+      assert.equal(word, text.captured.saved);
+      assert.ok(!seen.has(id), `${id} was given once`);
+      seen.set(id, { value, round });
+    });
+    await page.addInitScript(tellSaved);
+    await page.goto(server.url);
+    await page.waitForSelector('[data-screen="start"]');
+    const kept = new Map((await stored(page, 'plumbmark')).map((c) => [c.id, c]));
+    for (const [id, shown] of seen) {
+      const check = kept.get(id)?.report?.checks.find((c) => c.id === 'pump_outlet');
+      if (!check || `${check.value.toFixed(1)}°` !== shown.value) lost.add(id);
+    }
+    return page;
+  };
+  console.log(`kill test: seed ${SEED}`);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const page = await reopen(round);
+    await toPump(page);
+    const delay = Math.floor(random() * 1500);
+    await page.evaluate(captureOnAndOn);
+    await wait(delay);
+    await running.kill();
+  }
+  await reopen(ROUNDS);
+  const rounds = new Set([...seen.values()].map((s) => s.round)).size;
+  const counts = `${seen.size} shown as saved, ${lost.size} lost`;
+  console.log(`kill test: ${ROUNDS} rounds (${rounds} with captures), ${counts}`);
+  assert.ok(seen.size > 0, 'something was saved');
+  assert.deepEqual([...lost], []);
+});
+
+/** The captured screen must say in words that nothing was kept. */
+async function captureNotSaved(page, words) {
+  await tap(page, 'capture');
+  await page.waitForSelector('[data-screen="captured"] .trouble:not([hidden])');
+  assert.equal(await page.textContent('[data-screen="captured"] .trouble'), words);
+  assert.equal(await page.getAttribute('.saved', 'data-saved'), 'no');
+  assert.equal(await page.textContent('.saved'), '');
+  assert.match(await page.textContent('[data-check="pump_outlet"] .value'), /^22\.0°$/, 'to be written down');
+}
+
+for (const late of [false, true])
+  test(`full storage, refused ${late ? 'at the end' : 'at once'}: not saved, and why`, async (t) => {
+    const b = await open(
+      t,
+      (late) => {
+        const add = IDBObjectStore.prototype.add;
+        const full = () => new DOMException('no room', 'QuotaExceededError');
+        IDBObjectStore.prototype.add = function (...given) {
+          if (!late) throw full();
+          const request = add.apply(this, given);
+          // Browsers report a full disk on the transaction, after the request went well.
+          Object.defineProperty(this.transaction, 'error', { get: full });
+          request.addEventListener('success', () => this.transaction.abort());
+          return request;
+        };
+      },
+      late,
+    );
+    await toPump(b.page);
+    await captureNotSaved(b.page, text.storeErrors.full);
+    assert.deepEqual(await stored(b.page, 'plumbmark'), []);
+    assert.deepEqual(b.faults, []);
+  });
+
+test('blocked storage is told at the start; measuring works, captures are not saved', async (t) => {
+  const b = await open(t, () => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+  });
+  assert.equal(await b.page.textContent('#strip .notice[role="alert"]'), text.storeErrors.blocked);
+  await toPump(b.page);
+  assert.equal(await b.page.getAttribute('.slot .verdict', 'data-verdict'), 'within');
+  await captureNotSaved(b.page, text.storeErrors.blocked);
+  assert.equal(await b.page.locator('#strip .notice').count(), 1, 'told once');
+  assert.deepEqual(b.faults, []);
+});
+
+test('a try-out keeps to its own database', async (t) => {
+  const b = await open(t);
+  const { page } = b;
+  await tap(page, 'tryout');
+  await page.waitForSelector('aside.tryout');
+  await toLive(page, 'pump', ['tail']);
+  for (let i = 0; i < 4; i += 1) await tap(page, 'try-up');
+  await waitReason(page, '');
+  await tap(page, 'capture');
+  await page.waitForSelector('.saved:not([data-saved="no"])');
+  assert.deepEqual(await stored(page, 'plumbmark'), []);
+  const tried = await stored(page, 'plumbmark-tryout');
+  assert.deepEqual(tried.map((c) => c.tryout), [true]);
+  const crossed = await page.evaluate(async (capture) => {
+    const { openStore } = await import('/store.js');
+    const code = async (tryout, capture) => {
+      const { id, ...rest } = capture;
+      const store = await openStore({ tryout });
+      return store.saveCapture(rest).then(
+        () => 'saved',
+        (error) => error.code,
+      );
+    };
+    return [await code(false, capture), await code(true, { ...capture, tryout: false })];
+  }, tried[0]);
+  assert.deepEqual(crossed, ['wrong_store', 'wrong_store']);
+  await Promise.all([page.waitForEvent('load'), tap(page, 'try-leave')]);
+  await page.waitForSelector('[data-screen="start"]');
+  assert.equal(await page.locator('aside.tryout').count(), 0);
+  await tap(page, 'captures');
+  assert.equal(await page.textContent('[data-screen="captures"] .lead'), text.captures.empty);
+  assert.deepEqual(await stored(page, 'plumbmark'), []);
+  assert.equal((await stored(page, 'plumbmark-tryout')).length, 1);
+  assert.deepEqual(b.faults, []);
+});
+
+test('every write asks for strict durability', async (t) => {
+  const b = await open(t, () => {
+    const transaction = IDBDatabase.prototype.transaction;
+    window.writes = [];
+    IDBDatabase.prototype.transaction = function (names, mode, options) {
+      const tx = transaction.call(this, names, mode, options);
+      if (mode === 'readwrite') window.writes.push([names, options?.durability, tx.durability]);
+      return tx;
+    };
+  });
+  await tap(b.page, 'limits');
+  await tap(b.page, 'save-limits');
+  await b.page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
+  await b.page.goBack();
+  await toPump(b.page);
+  await tap(b.page, 'capture');
+  await b.page.waitForSelector('.saved:not([data-saved="no"])');
+  const writes = await b.page.evaluate(() => window.writes);
+  assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'kept']);
+  for (const write of writes) assert.deepEqual(write.slice(1), ['strict', 'strict']);
+});
