@@ -25,14 +25,17 @@ export async function registerOffline({ onUpdateWaiting, isMeasuring }) {
     if (!waiting || !navigator.serviceWorker.controller) return;
     onUpdateWaiting(() => {
       if (isMeasuring()) return;
+      // Another tab may have put it in force: then only this page is old.
+      if (registration.waiting !== waiting) return location.reload();
       navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), {
         once: true,
       });
       waiting.postMessage('take over');
     });
   };
+  const watch = () => registration.installing?.addEventListener('statechange', offer);
   offer();
-  registration.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', offer);
-  });
+  // One may have been on its way before this page listened.
+  watch();
+  registration.addEventListener('updatefound', watch);
 }

@@ -27,6 +27,10 @@ addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET') return;
   const hit = caches
     .open(CACHE)
-    .then((cache) => cache.match(event.request, { ignoreSearch: true }));
+    .then((cache) =>
+      event.request.mode === 'navigate'
+        ? cache.match('./')
+        : cache.match(event.request, { ignoreSearch: true }),
+    );
   event.respondWith(hit.then((found) => found ?? fetch(event.request)));
 });

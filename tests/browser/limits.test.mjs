@@ -147,7 +147,7 @@ const WRONG = [
   ['thousands', { 'pipe_fall.length_mm': '1.000,5' }, 'pipe_fall.length_mm', t.notANumber],
   ['an exponent', { 'pump_outlet.low_deg': '1e1' }, 'pump_outlet.low_deg', t.notANumber],
   ['steeper than plumb', { 'pump_outlet.low_deg': '95' }, 'pump_outlet.low_deg', /-90 to 90/],
-  ['low above high', { 'pump_roll.low_deg': '30', 'pump_roll.high_deg': '20' }, 'pump_roll.high_deg', /above/],
+  ['low over high', { 'pump_roll.low_deg': '30', 'pump_roll.high_deg': '20' }, 'pump_roll.high_deg', /above/],
   ['no page', { 'pump_outlet.basis': 'manual', 'pump_outlet.source': '' }, 'pump_outlet.source', /page/],
   ['blanks', { 'pump_outlet.basis': 'law', 'pump_outlet.source': '   ' }, 'pump_outlet.source', /clause/],
   ['half a roll', { 'pump_roll.low_deg': '' }, 'pump_roll.high_deg', /both ends/],
@@ -164,7 +164,7 @@ test('wrong fields are told where they stand, and nothing typed is lost', async 
   await save(page);
   const before = await kept(page);
   await each(WRONG, async ([, typed, field, words]) => {
-    await start(page);
+    await page.goBack();
     await openLimits(page);
     await type(page, 'filter_upright.source', 'typed elsewhere');
     await type(page, 'heater_outlet.high_deg', '-3,25');
@@ -290,7 +290,7 @@ test('files that are refused by name, with nothing changed', async (test) => {
   await bringIn(page, json);
   await said(page, t.replaced);
   await each(REFUSED, async ([, content, words]) => {
-    await start(page);
+    await page.goBack();
     await openLimits(page);
     await type(page, 'pump_outlet.low_deg', '13');
     const [before, stored] = [await form(page), await kept(page)];

@@ -5,7 +5,7 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { after, before, describe, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 import { chromium } from 'playwright-core';
 import { text } from '../../web/text.js';
@@ -135,53 +135,6 @@ function captureOnAndOn() {
   }, 30);
 }
 
-const patience = { timeout: 30_000 + ROUNDS * 12_000 };
-test(`${ROUNDS} killed browsers lose nothing that was shown as saved`, patience, async (t) => {
-  const random = randomOf(SEED);
-  const profile = mkdtempSync(join(tmpdir(), 'plumbmark-kill-'));
-  const seen = new Map();
-  const lost = new Set();
-  let running;
-  t.after(async () => {
-    await running?.kill();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-  });
-  /** Opens the profile again and looks for everything that was ever shown as saved. */
-  const reopen = async (round) => {
-    running = await launchToKill(profile);
-    const { page } = running;
-    await page.exposeFunction('sawSaved', (id, value, word) => {
-      assert.equal(word, text.captured.saved);
-      assert.ok(!seen.has(id), `${id} was given once`);
-      seen.set(id, { value, round });
-    });
-    await page.addInitScript(tellSaved);
-    await page.goto(server.url);
-    await page.waitForSelector('[data-screen="start"]');
-    const kept = new Map((await stored(page, 'plumbmark')).map((c) => [c.id, c]));
-    for (const [id, shown] of seen) {
-      const check = kept.get(id)?.report?.checks.find((c) => c.id === 'pump_outlet');
-      if (!check || `${check.value.toFixed(1)}°` !== shown.value) lost.add(id);
-    }
-    return page;
-  };
-  console.log(`kill test: seed ${SEED}`);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const page = await reopen(round);
-    await toPump(page);
-    const delay = Math.floor(random() * 1500);
-    await page.evaluate(captureOnAndOn);
-    await wait(delay);
-    await running.kill();
-  }
-  await reopen(ROUNDS);
-  const rounds = new Set([...seen.values()].map((s) => s.round)).size;
-  const counts = `${seen.size} shown as saved, ${lost.size} lost`;
-  console.log(`kill test: ${ROUNDS} rounds (${rounds} with captures), ${counts}`);
-  assert.ok(seen.size > 0, 'something was saved');
-  assert.deepEqual([...lost], []);
-});
-
 /** The captured screen must say in words that nothing was kept. */
 async function captureNotSaved(page, words) {
   await tap(page, 'capture');
@@ -189,101 +142,152 @@ async function captureNotSaved(page, words) {
   assert.equal(await page.textContent('[data-screen="captured"] .trouble'), words);
   assert.equal(await page.getAttribute('.saved', 'data-saved'), 'no');
   assert.equal(await page.textContent('.saved'), '');
-  assert.match(await page.textContent('[data-check="pump_outlet"] .value'), /^22\.0°$/, 'to be written down');
+  const value = await page.textContent('[data-check="pump_outlet"] .value');
+  assert.equal(value, '22.0°', 'to be written down');
 }
 
-for (const late of [false, true])
-  test(`full storage, refused ${late ? 'at the end' : 'at once'}: not saved, and why`, async (t) => {
-    const b = await open(
-      t,
-      (late) => {
-        const add = IDBObjectStore.prototype.add;
-        const full = () => new DOMException('no room', 'QuotaExceededError');
-        IDBObjectStore.prototype.add = function (...given) {
-          if (!late) throw full();
-          const request = add.apply(this, given);
-          // Browsers report a full disk on the transaction, after the request went well.
-          Object.defineProperty(this.transaction, 'error', { get: full });
-          request.addEventListener('success', () => this.transaction.abort());
-          return request;
-        };
-      },
-      late,
-    );
+// Two at a time: the kill test mostly waits.
+describe('what is kept', { concurrency: 2 }, () => {
+  const patience = { timeout: 30_000 + ROUNDS * 12_000 };
+  test(`${ROUNDS} killed browsers lose nothing that was shown as saved`, patience, async (t) => {
+    const random = randomOf(SEED);
+    const profile = mkdtempSync(join(tmpdir(), 'plumbmark-kill-'));
+    const seen = new Map();
+    const lost = new Set();
+    let running;
+    t.after(async () => {
+      await running?.kill();
+      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+    });
+    /** Opens the profile again and looks for everything that was ever shown as saved. */
+    const reopen = async (round) => {
+      running = await launchToKill(profile);
+      const { page } = running;
+      await page.exposeFunction('sawSaved', (id, value, word) => {
+        assert.equal(word, text.captured.saved);
+        assert.ok(!seen.has(id), `${id} was given once`);
+        seen.set(id, { value, round });
+      });
+      await page.addInitScript(tellSaved);
+      await page.goto(server.url);
+      await page.waitForSelector('[data-screen="start"]');
+      const kept = new Map((await stored(page, 'plumbmark')).map((c) => [c.id, c]));
+      for (const [id, shown] of seen) {
+        const check = kept.get(id)?.report?.checks.find((c) => c.id === 'pump_outlet');
+        if (!check || `${check.value.toFixed(1)}°` !== shown.value) lost.add(id);
+      }
+      return page;
+    };
+    console.log(`kill test: seed ${SEED}`);
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const page = await reopen(round);
+      await toPump(page);
+      const delay = Math.floor(random() * 1500);
+      await page.evaluate(captureOnAndOn);
+      await wait(delay);
+      await running.kill();
+    }
+    await reopen(ROUNDS);
+    const rounds = new Set([...seen.values()].map((s) => s.round)).size;
+    const counts = `${seen.size} shown as saved, ${lost.size} lost`;
+    console.log(`kill test: ${ROUNDS} rounds (${rounds} with captures), ${counts}`);
+    assert.ok(seen.size > 0, 'something was saved');
+    assert.deepEqual([...lost], []);
+  });
+
+  for (const late of [false, true])
+    test(`full storage, refused ${late ? 'at the end' : 'at once'}: not saved, and why`, async (t) => {
+      const b = await open(
+        t,
+        (late) => {
+          const add = IDBObjectStore.prototype.add;
+          const full = () => new DOMException('no room', 'QuotaExceededError');
+          IDBObjectStore.prototype.add = function (...given) {
+            if (!late) throw full();
+            const request = add.apply(this, given);
+            // Browsers report a full disk on the transaction, after the request went well.
+            Object.defineProperty(this.transaction, 'error', { get: full });
+            request.addEventListener('success', () => this.transaction.abort());
+            return request;
+          };
+        },
+        late,
+      );
+      await toPump(b.page);
+      await captureNotSaved(b.page, text.storeErrors.full);
+      assert.deepEqual(await stored(b.page, 'plumbmark'), []);
+      assert.deepEqual(b.faults, []);
+    });
+
+  test('blocked storage is told at the start; measuring works, captures are not saved', async (t) => {
+    const b = await open(t, () => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('refused', 'SecurityError');
+      };
+    });
+    assert.equal(await b.page.textContent('#strip .notice[role="alert"]'), text.storeErrors.blocked);
     await toPump(b.page);
-    await captureNotSaved(b.page, text.storeErrors.full);
-    assert.deepEqual(await stored(b.page, 'plumbmark'), []);
+    assert.equal(await b.page.getAttribute('.slot .verdict', 'data-verdict'), 'within');
+    await captureNotSaved(b.page, text.storeErrors.blocked);
+    assert.equal(await b.page.locator('#strip .notice').count(), 1, 'told once');
     assert.deepEqual(b.faults, []);
   });
 
-test('blocked storage is told at the start; measuring works, captures are not saved', async (t) => {
-  const b = await open(t, () => {
-    IDBFactory.prototype.open = () => {
-      throw new DOMException('refused', 'SecurityError');
-    };
+  test('a try-out keeps to its own database', async (t) => {
+    const b = await open(t);
+    const { page } = b;
+    await tap(page, 'tryout');
+    await page.waitForSelector('aside.tryout');
+    await toLive(page, 'pump', ['tail']);
+    for (let i = 0; i < 4; i += 1) await tap(page, 'try-up');
+    await waitReason(page, '');
+    await tap(page, 'capture');
+    await page.waitForSelector('.saved:not([data-saved="no"])');
+    assert.deepEqual(await stored(page, 'plumbmark'), []);
+    const tried = await stored(page, 'plumbmark-tryout');
+    assert.deepEqual(tried.map((c) => c.tryout), [true]);
+    const crossed = await page.evaluate(async (capture) => {
+      const { openStore } = await import('/store.js');
+      const code = async (tryout, capture) => {
+        const { id, ...rest } = capture;
+        const store = await openStore({ tryout });
+        return store.saveCapture(rest).then(
+          () => 'saved',
+          (error) => error.code,
+        );
+      };
+      return [await code(false, capture), await code(true, { ...capture, tryout: false })];
+    }, tried[0]);
+    assert.deepEqual(crossed, ['wrong_store', 'wrong_store']);
+    await Promise.all([page.waitForEvent('load'), tap(page, 'try-leave')]);
+    await page.waitForSelector('[data-screen="start"]');
+    assert.equal(await page.locator('aside.tryout').count(), 0);
+    await tap(page, 'captures');
+    assert.equal(await page.textContent('[data-screen="captures"] .lead'), text.captures.empty);
+    assert.deepEqual(await stored(page, 'plumbmark'), []);
+    assert.equal((await stored(page, 'plumbmark-tryout')).length, 1);
+    assert.deepEqual(b.faults, []);
   });
-  assert.equal(await b.page.textContent('#strip .notice[role="alert"]'), text.storeErrors.blocked);
-  await toPump(b.page);
-  assert.equal(await b.page.getAttribute('.slot .verdict', 'data-verdict'), 'within');
-  await captureNotSaved(b.page, text.storeErrors.blocked);
-  assert.equal(await b.page.locator('#strip .notice').count(), 1, 'told once');
-  assert.deepEqual(b.faults, []);
-});
 
-test('a try-out keeps to its own database', async (t) => {
-  const b = await open(t);
-  const { page } = b;
-  await tap(page, 'tryout');
-  await page.waitForSelector('aside.tryout');
-  await toLive(page, 'pump', ['tail']);
-  for (let i = 0; i < 4; i += 1) await tap(page, 'try-up');
-  await waitReason(page, '');
-  await tap(page, 'capture');
-  await page.waitForSelector('.saved:not([data-saved="no"])');
-  assert.deepEqual(await stored(page, 'plumbmark'), []);
-  const tried = await stored(page, 'plumbmark-tryout');
-  assert.deepEqual(tried.map((c) => c.tryout), [true]);
-  const crossed = await page.evaluate(async (capture) => {
-    const { openStore } = await import('/store.js');
-    const code = async (tryout, capture) => {
-      const { id, ...rest } = capture;
-      const store = await openStore({ tryout });
-      return store.saveCapture(rest).then(
-        () => 'saved',
-        (error) => error.code,
-      );
-    };
-    return [await code(false, capture), await code(true, { ...capture, tryout: false })];
-  }, tried[0]);
-  assert.deepEqual(crossed, ['wrong_store', 'wrong_store']);
-  await Promise.all([page.waitForEvent('load'), tap(page, 'try-leave')]);
-  await page.waitForSelector('[data-screen="start"]');
-  assert.equal(await page.locator('aside.tryout').count(), 0);
-  await tap(page, 'captures');
-  assert.equal(await page.textContent('[data-screen="captures"] .lead'), text.captures.empty);
-  assert.deepEqual(await stored(page, 'plumbmark'), []);
-  assert.equal((await stored(page, 'plumbmark-tryout')).length, 1);
-  assert.deepEqual(b.faults, []);
-});
-
-test('every write asks for strict durability', async (t) => {
-  const b = await open(t, () => {
-    const transaction = IDBDatabase.prototype.transaction;
-    window.writes = [];
-    IDBDatabase.prototype.transaction = function (names, mode, options) {
-      const tx = transaction.call(this, names, mode, options);
-      if (mode === 'readwrite') window.writes.push([names, options?.durability, tx.durability]);
-      return tx;
-    };
+  test('every write asks for strict durability', async (t) => {
+    const b = await open(t, () => {
+      const transaction = IDBDatabase.prototype.transaction;
+      window.writes = [];
+      IDBDatabase.prototype.transaction = function (names, mode, options) {
+        const tx = transaction.call(this, names, mode, options);
+        if (mode === 'readwrite') window.writes.push([names, options?.durability, tx.durability]);
+        return tx;
+      };
+    });
+    await tap(b.page, 'limits');
+    await tap(b.page, 'save-limits');
+    await b.page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
+    await b.page.goBack();
+    await toPump(b.page);
+    await tap(b.page, 'capture');
+    await b.page.waitForSelector('.saved:not([data-saved="no"])');
+    const writes = await b.page.evaluate(() => window.writes);
+    assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'kept']);
+    for (const write of writes) assert.deepEqual(write.slice(1), ['strict', 'strict']);
   });
-  await tap(b.page, 'limits');
-  await tap(b.page, 'save-limits');
-  await b.page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
-  await b.page.goBack();
-  await toPump(b.page);
-  await tap(b.page, 'capture');
-  await b.page.waitForSelector('.saved:not([data-saved="no"])');
-  const writes = await b.page.evaluate(() => window.writes);
-  assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'kept']);
-  for (const write of writes) assert.deepEqual(write.slice(1), ['strict', 'strict']);
 });
