@@ -18,13 +18,13 @@ import { partVerdict } from './parts.js';
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('../types.js').Capture} Capture */
 
-/** @param {string} iso */
+/** Time of day, with the date where it is not today's. @param {string} iso */
 export function clock(iso) {
-  return new Date(iso).toLocaleTimeString([], {
-    hour: '2-digit',
-    minute: '2-digit',
-    hour12: false,
-  });
+  const at = new Date(iso);
+  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
+  const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
+  if (at.toDateString() === new Date().toDateString()) return time;
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())} ${time}`;
 }
 
 /** One check of a capture, in words. @param {Context} ctx @param {import('../types.js').CheckReport} report */
@@ -42,7 +42,7 @@ export function checkWords(ctx, report) {
       ' ',
       h('span', { class: 'u' }, uText(ctx, v)),
     ),
-    verdictFrame(v.verdict, verdictWord(ctx, v)),
+    verdictFrame(v.verdict, verdictWord(ctx, v), v.basis),
     h('span', { class: 'note' }, verdictNote(ctx, v)),
     h('p', { class: 'does' }, whatToDo(ctx, v)),
     h(

@@ -36,7 +36,7 @@ function row(ctx, capture) {
         h('b', {}, `${ctx.text.parts[capture.report.part]}, ${clock(capture.taken_at)}`),
         ...lines,
       ),
-      worst ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict]) : null,
+      worst ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis) : null,
     ),
   );
 }

@@ -25,9 +25,11 @@ export function frame(ctx, name, title, body, foot) {
 }
 
 /**
- * A verdict in its frame, with its number.
+ * A verdict in its frame; against a limit that no manual gave it is drawn differently.
  * @param {import('../types.js').Verdict | null} verdict @param {string} word
+ * @param {import('../types.js').Basis | ''} [basis]
  */
-export function verdictFrame(verdict, word) {
-  return h('strong', { class: 'verdict', 'data-verdict': verdict ?? 'unchecked' }, word);
+export function verdictFrame(verdict, word, basis = '') {
+  const data = { 'data-verdict': verdict ?? 'unchecked', 'data-basis': basis };
+  return h('strong', { class: 'verdict', ...data }, word);
 }

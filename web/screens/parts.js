@@ -33,7 +33,7 @@ export function parts(ctx) {
       },
       h('span', { class: 'words' }, h('b', {}, t[id]), h('small', {}, t.sub[id])),
       worst
-        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict])
+        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis)
         : verdictFrame(null, t.unchecked),
     );
     return h('li', { 'data-part': id }, row);
