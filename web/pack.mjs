@@ -15,6 +15,7 @@ import {
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { transformSync } from 'esbuild';
 
 const web = dirname(fileURLToPath(import.meta.url));
 const number = readFileSync(join(web, '../Cargo.toml'), 'utf8').match(/^version = "(.*)"/m)?.[1];
@@ -57,6 +58,18 @@ rewrite('version.js', "'unbuilt'", `'${version}'`);
 rewrite('sw.js', "'unbuilt'", `'${version}'`);
 const cached = shipped.filter((path) => path !== 'sw.js' && path !== 'index.html');
 rewrite('sw.js', "['./']", JSON.stringify(['./', ...cached], null, 2));
+
+// Comments and spaces are for readers of the sources; a slow phone need not fetch them.
+for (const path of cached.filter((path) => /\.(js|css)$/.test(path))) {
+  const loader = path.endsWith('.css') ? 'css' : 'js';
+  const { code } = transformSync(readFileSync(join(out, path), 'utf8'), {
+    loader,
+    minifyWhitespace: true,
+    charset: 'utf8',
+    legalComments: 'none',
+  });
+  writeFileSync(join(out, path), code);
+}
 
 rmSync(join(web, 'dist'), { recursive: true, force: true });
 renameSync(out, join(web, 'dist'));
