@@ -1,6 +1,7 @@
 //! Decisions against ILAC-G8:09/2019, JCGM 106 and ISO 14253-1; probabilities against scipy.
 
 use plumbmark::decision::{Measured, Verdict, Why, decide, margin_deg};
+use plumbmark::holds::Surface;
 use plumbmark::limits::{Basis, Limit, LimitSet};
 use plumbmark::parts::{Check, Quantity};
 use plumbmark_tests::{Table, Worst};
@@ -242,4 +243,17 @@ fn limit_sets_go_out_and_in_as_json_and_bad_ones_are_refused_by_field() {
     starts(message(&|s| s.version = 2), "version: ");
     let unknown = json.replace("\"name\"", "\"surprise\":1,\"name\"");
     assert!(serde_json::from_str::<LimitSet>(&unknown).is_err());
+}
+
+/// The names in messages are those in JSON.
+#[test]
+fn names_of_lines_are_those_of_the_file() {
+    for surface in Surface::ALL {
+        let json = serde_json::to_string(&surface).unwrap();
+        assert_eq!(json, format!("\"{}\"", surface.name()));
+    }
+    for check in Check::ALL {
+        let json = serde_json::to_string(&check).unwrap();
+        assert_eq!(json, format!("\"{}\"", check.name()));
+    }
 }

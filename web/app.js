@@ -119,12 +119,15 @@ export class Context {
 
   /** From the tap that allowed them. */
   useSensors() {
+    // In the try-out the simulated phone is the only one.
+    if (this.tryout) return;
     this.#stop?.();
     this.#stop = listen(this.engine);
     if (this.settings.persisted === null) askToKeep().then((persisted) => this.keep({ persisted }));
   }
 
   async startTryout() {
+    if (this.tryout) return this.go('parts');
     const { mountTryout } = await import('./tryout/panel.js');
     await this.open(true);
     this.#stop?.();

@@ -36,10 +36,26 @@ function code(list, name, field) {
  */
 function shaped(value, fields, where) {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    throw new Error(`${where}: an object is expected`);
+    throw new Error(`${where || 'file.'}object: an object is expected`);
   for (const field of Object.keys(value))
     if (!fields.includes(field)) throw new Error(`${where}${field}: this field is not known`);
   return value;
+}
+
+/** Core counts in 32 bits: 17.3 comes back as 17.299999. Seven digits are what was typed.
+ * @param {LimitSet} set @returns {LimitSet} */
+function asTyped(set) {
+  /** @template T @param {T[]} rows @returns {T[]} */
+  const tidy = (rows) =>
+    rows.map((row) => {
+      const cells = Object.entries(/** @type {object} */ (row));
+      const typed = cells.map(([k, v]) => [
+        k,
+        typeof v === 'number' ? Number(v.toPrecision(7)) : v,
+      ]);
+      return Object.fromEntries(typed);
+    });
+  return { ...set, lines: tidy(set.lines), surfaces: tidy(set.surfaces) };
 }
 
 /**
@@ -62,15 +78,31 @@ export function openBorder(pkg) {
     const limits = new pkg.Limits(set.name);
     try {
       for (const line of set.lines) addLine(limits, line);
-      for (const item of set.surfaces ?? []) {
-        const s = shaped(item, SURFACE_FIELDS, 'surfaces.');
-        const place = code(catalogue.surfaces, s.surface, 'surfaces.surface');
-        limits.set_surface(place, Number(s.hold_deg ?? NaN), Number(s.align_deg ?? NaN));
-      }
+      addSurfaces(limits, set.surfaces ?? []);
       return limits;
     } catch (error) {
       limits.free();
       throw error;
+    }
+  }
+
+  /**
+   * @param {import('./pkg/plumbmark_wasm.js').Limits} limits
+   * @param {unknown} items
+   */
+  function addSurfaces(limits, items) {
+    if (!Array.isArray(items)) throw new Error('surfaces: a list is expected');
+    const seen = new Set();
+    for (const item of items) {
+      const { surface, hold_deg, align_deg } = shaped(item, SURFACE_FIELDS, 'surfaces.');
+      const place = code(catalogue.surfaces, surface, 'surfaces.surface');
+      if (seen.has(place)) throw new Error(`${surface}.surface: there are two of it; keep one`);
+      seen.add(place);
+      if (typeof hold_deg !== 'number')
+        throw new Error(`${surface}.hold_deg: a number is expected`);
+      if (typeof align_deg !== 'number')
+        throw new Error(`${surface}.align_deg: a number is expected`);
+      limits.set_surface(place, hold_deg, align_deg);
     }
   }
 
@@ -85,6 +117,8 @@ export function openBorder(pkg) {
     for (const field of LINE_NUMBERS)
       if (line[field] != null && typeof line[field] !== 'number')
         throw new Error(`${where}${field}: a number is expected`);
+    if (typeof (line.at_limit_allowed ?? false) !== 'boolean')
+      throw new Error(`${where}at_limit_allowed: true or false is expected`);
     if (typeof (line.source ?? '') !== 'string')
       throw new Error(`${where}source: text is expected`);
     limits.add_line(
@@ -104,9 +138,9 @@ export function openBorder(pkg) {
   return {
     catalogue,
     /** @returns {LimitSet} */
-    defaultLimits: () => pkg.default_limits(),
+    defaultLimits: () => asTyped(pkg.default_limits()),
     /** @returns {LimitSet} */
-    blankLimits: () => pkg.blank_limits(),
+    blankLimits: () => asTyped(pkg.blank_limits()),
     /**
      * The set as core understands it; an error's message starts with the field it is about.
      * @param {unknown} set
@@ -115,7 +149,7 @@ export function openBorder(pkg) {
     checkLimits(set) {
       const limits = toLimits(set);
       try {
-        return limits.check();
+        return asTyped(limits.check());
       } finally {
         limits.free();
       }

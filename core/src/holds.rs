@@ -71,6 +71,18 @@ impl Surface {
         Self::Bar,
     ];
 
+    /// The surface's name in limit sets and reports.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::MetalFace => "metal_face",
+            Self::Sheet => "sheet",
+            Self::RoundBody => "round_body",
+            Self::Bracket => "bracket",
+            Self::Bar => "bar",
+        }
+    }
+
     /// Standard uncertainties assumed until the limit set says otherwise, degrees: of the phone's
     /// tilt on the surface, and of its turn about the surface's normal. For scale: 0.5 mm under
     /// 140 mm is 0.20°. Assumed.

@@ -37,6 +37,8 @@ pub mod frames;
 pub mod fused;
 pub mod holds;
 pub mod intake;
+mod limit_error;
+mod limit_set;
 pub mod limits;
 pub mod live;
 pub mod parts;

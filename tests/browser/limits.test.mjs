@@ -299,7 +299,7 @@ test('files that are refused by name, with nothing changed', async (test) => {
     assert.deepEqual(await form(page), before, `the form is as it was; the status says: ${status}`);
     assert.deepEqual(await kept(page), stored);
     assert.ok(fits(status, words), status);
-    assert.equal(await page.evaluate(() => ({}).low_deg ?? ({}).name ?? null), null);
+    assert.equal(await page.evaluate(() => ({}).low_deg ?? {}.name ?? null), null);
   });
   assert.deepEqual(b.faults, []);
 });

@@ -71,7 +71,11 @@ for (const [width, height] of [
       // Nothing moves while measuring: places stay as the reading comes and goes.
       const places = () =>
         page.evaluate(() =>
-          [...document.querySelectorAll('.live button, .live .slot, .live .verdict, .live .does, .live progress')].map((el) => {
+          [
+            ...document.querySelectorAll(
+              '.live button, .live .slot, .live .verdict, .live .does, .live progress',
+            ),
+          ].map((el) => {
             const { left, top } = el.getBoundingClientRect();
             return `${Math.round(left)} ${Math.round(top)}`;
           }),
@@ -103,7 +107,8 @@ for (const [width, height] of [
         }
         await page.waitForSelector('[data-screen="live"]');
         await page.waitForFunction(
-          (deg) => Math.abs(Number.parseFloat(document.querySelector('.value')?.textContent ?? '') - deg) < 0.6,
+          (deg) =>
+            Math.abs(Number.parseFloat(document.querySelector('.value')?.textContent ?? '') - deg) < 0.6,
           deg,
         );
         await look('live', name);

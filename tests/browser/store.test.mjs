@@ -202,21 +202,18 @@ describe('what is kept', () => {
 
   for (const late of [false, true])
     test(`full storage, refused ${late ? 'at the end' : 'at once'}: not saved, and why`, async () => {
-      const b = await open(
-        (late) => {
-          const add = IDBObjectStore.prototype.add;
-          const full = () => new DOMException('no room', 'QuotaExceededError');
-          IDBObjectStore.prototype.add = function (...given) {
-            if (!late) throw full();
-            const request = add.apply(this, given);
-            // Browsers report a full disk on the transaction, after the request went well.
-            Object.defineProperty(this.transaction, 'error', { get: full });
-            request.addEventListener('success', () => this.transaction.abort());
-            return request;
-          };
-        },
-        late,
-      );
+      const b = await open((late) => {
+        const add = IDBObjectStore.prototype.add;
+        const full = () => new DOMException('no room', 'QuotaExceededError');
+        IDBObjectStore.prototype.add = function (...given) {
+          if (!late) throw full();
+          const request = add.apply(this, given);
+          // Browsers report a full disk on the transaction, after the request went well.
+          Object.defineProperty(this.transaction, 'error', { get: full });
+          request.addEventListener('success', () => this.transaction.abort());
+          return request;
+        };
+      }, late);
       await toPump(b.page);
       await captureNotSaved(b.page, text.storeErrors.full);
       assert.deepEqual(await stored(b.page, 'plumbmark'), []);
@@ -249,7 +246,10 @@ describe('what is kept', () => {
     await page.waitForSelector('.saved:not([data-saved="no"])');
     assert.deepEqual(await stored(page, 'plumbmark'), []);
     const tried = await stored(page, 'plumbmark-tryout');
-    assert.deepEqual(tried.map((c) => c.tryout), [true]);
+    assert.deepEqual(
+      tried.map((c) => c.tryout),
+      [true],
+    );
     const crossed = await page.evaluate(async (capture) => {
       const { openStore } = await import('/store.js');
       const code = async (tryout, capture) => {

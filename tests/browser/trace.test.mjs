@@ -46,7 +46,8 @@ test('at rest the reference lies inside, while moved nothing is shown', async ()
         const look = () => {
           const row = Number(strip.dataset.row);
           const number = (selector) => {
-            const words = document.querySelector(`[data-check="heater_outlet"] ${selector}`)?.textContent ?? '';
+            const words =
+              document.querySelector(`[data-check="heater_outlet"] ${selector}`)?.textContent ?? '';
             return words === '' ? null : Number(words.replace('−', '-').replace(/[^-\d.]/g, ''));
           };
           if (Number.isFinite(row)) seen.push([row, number('.value'), number('.u')]);

@@ -86,7 +86,7 @@ test('the three sounds and "no verdict" differ by count and length, not by pitch
 });
 
 // W3C Device Orientation, note on fingerprinting: 0.1 degrees and 0.1 m/s².
-test("the try-out rounds as the standard says", () => {
+test('the try-out rounds as the standard says', () => {
   assert.equal(rounded(9.84, 0.1).toFixed(6), '9.800000');
   assert.equal(rounded(-0.05, 0.1).toFixed(6), '-0.100000');
   assert.equal(Object.is(rounded(-0.01, 0.1), 0), true);
@@ -95,7 +95,12 @@ test("the try-out rounds as the standard says", () => {
 test('a trace with wrong columns, text or backward time is refused', () => {
   const good = readFileSync(join(REFERENCE, 'broad-04-stream.csv'), 'utf8');
   assert.equal(parseTrace(good).length, 6858);
-  for (const bad of ['', 't_ms,ax\n1,2\n2,3', 't_ms,ax,ay,az\n0,a,b,c\n1,0,0,0', 't_ms,ax,ay,az\n5,0,0,0\n4,0,0,0'])
+  for (const bad of [
+    '',
+    't_ms,ax\n1,2\n2,3',
+    't_ms,ax,ay,az\n0,a,b,c\n1,0,0,0',
+    't_ms,ax,ay,az\n5,0,0,0\n4,0,0,0',
+  ])
     assert.throws(() => parseTrace(bad));
 });
 

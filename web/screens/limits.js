@@ -25,6 +25,8 @@ class Form {
     this.ctx = ctx;
     /** @type {Map<string, HTMLInputElement | HTMLSelectElement>} */
     this.fields = new Map();
+    /** Lengths as kept, by field: one that nobody touched keeps its last digit. @type {Map<string, number>} */
+    this.lengths = new Map();
     this.el = h('div', { class: 'form' });
   }
 
@@ -53,6 +55,7 @@ class Form {
   fill(set) {
     const t = this.ctx.text.limits;
     this.fields.clear();
+    this.lengths.clear();
     const name = h('input', { type: 'text', value: set.name, maxlength: 64, autocomplete: 'off' });
     this.el.replaceChildren(
       this.#field('name', t.name, name),
@@ -100,6 +103,7 @@ class Form {
       autocomplete: 'off',
     });
     const length = line?.length_mm == null ? null : lengthToField(line.length_mm, settings.system);
+    if (line?.length_mm != null) this.lengths.set(`${id}.length_mm`, line.length_mm);
     return h(
       'fieldset',
       { class: 'card', 'data-check': id },
@@ -144,6 +148,14 @@ class Form {
     }
   }
 
+  /** @param {string} field @param {number} typed @returns {number} mm */
+  #length(field, typed) {
+    const { system } = this.ctx.settings;
+    const kept = this.lengths.get(field);
+    if (kept !== undefined && lengthToField(kept, system) === typed) return kept;
+    return lengthFromField(typed, system);
+  }
+
   /** The set as typed. @returns {LimitSet} */
   read() {
     const { catalogue } = this.ctx.engine;
@@ -161,7 +173,7 @@ class Form {
         allowance_deg: this.#parsed(`${id}.allowance_deg`),
         basis: /** @type {import('../types.js').Basis} */ (this.#text(`${id}.basis`)),
         source: this.#text(`${id}.source`),
-        length_mm: length === null ? null : lengthFromField(length, this.ctx.settings.system),
+        length_mm: length === null ? null : this.#length(`${id}.length_mm`, length),
       };
     });
     const surfaces = catalogue.surfaces.map((surface) => {
