@@ -237,7 +237,7 @@ fn limit_sets_go_out_and_in_as_json_and_bad_ones_are_refused_by_field() {
     );
     starts(
         message(&|s| s.surfaces[0].hold_deg = 0.0),
-        "surfaces.hold_deg: ",
+        "metal_face.hold_deg: ",
     );
     starts(message(&|s| s.format.clear()), "format: ");
     starts(message(&|s| s.version = 2), "version: ");
