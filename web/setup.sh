@@ -1,6 +1,8 @@
+# shellcheck shell=sh
 # Sets up what is missing for building the page, once. Sourced by build.sh, serve.sh and the tests.
 # Says first what it will do and how long that takes; stops with a message that says what to do.
 
+: "${root:?is set by the script that sources this}"
 tools="${XDG_CACHE_HOME:-$HOME/.cache}/plumbmark"
 wasm_pack_version=0.15.1
 targets="wasm32-unknown-unknown"

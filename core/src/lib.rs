@@ -43,6 +43,7 @@ pub mod limits;
 pub mod live;
 pub mod parts;
 pub mod prior;
+pub mod reading;
 pub mod reason;
 pub mod report;
 pub mod rounded;

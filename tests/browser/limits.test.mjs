@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
+import { GOOD, REFUSED } from './refused-files.mjs';
 import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const G = 9.80665;
@@ -235,59 +236,12 @@ test('saving in inches changes no length that nobody touched', async (test) => {
   assert.equal(lineOf(await kept(page), 'pump_outlet').length_mm, 125);
 });
 
-const LINE = { check: 'pump_outlet', low_deg: 12, basis: 'assumed', source: '', at_limit_allowed: false };
-const SURFACE = { surface: 'round_body', hold_deg: 0.4, align_deg: 1 };
-const BASE = {
-  format: 'plumbmark-limits',
-  version: 1,
-  name: 'from outside',
-  lines: [LINE],
-  surfaces: [SURFACE],
-};
-const withSet = (patch) => JSON.stringify({ ...BASE, ...patch });
-const withLine = (patch) => withSet({ lines: [{ ...LINE, ...patch }] });
-const withSurface = (patch) => withSet({ surfaces: [{ ...SURFACE, ...patch }] });
-const json = withSet({});
-/** What a file holds, and what the refusal must name. */
-const REFUSED = [
-  ['no JSON', 'low_deg = 12', t.notJson],
-  ['nothing', '', t.notJson],
-  ['a truncated set', json.slice(0, -20), t.notJson],
-  ['NaN', json.replace('12', 'NaN'), t.notJson],
-  ['more than 256 kB', withSet({ name: 'x'.repeat(300_000) }), t.tooLarge],
-  ['more than 256 kB of blanks', json + ' '.repeat(256 * 1024), t.tooLarge],
-  ['null', 'null', /object/],
-  ['a newer version', withSet({ version: 2 }), /version/],
-  ['another format', withSet({ format: 'plumbmark-report' }), /format/],
-  ['an unknown field', withSet({ extra: 1 }), /extra/],
-  ['an unknown field in a line', withLine({ extra: 1 }), /lines\.extra/],
-  ['a __proto__ key', json.replace('{', '{"__proto__":{"name":"x"},'), /__proto__/],
-  ['a __proto__ key in a line', json.replace('[{', '[{"__proto__":{"low_deg":1},'), /__proto__/],
-  ['a check named __proto__', withLine({ check: '__proto__' }), /lines\.check.*__proto__/],
-  ['an unknown basis', withLine({ basis: 'hearsay' }), /pump_outlet\.basis/],
-  ['"NaN" for an angle', withLine({ low_deg: 'NaN' }), /pump_outlet\.low_deg/],
-  ['an angle in text', withLine({ low_deg: '12' }), /pump_outlet\.low_deg/],
-  ['an angle of 1e9', withLine({ low_deg: 1e9 }), /pump_outlet\.low_deg/],
-  ['an angle beyond numbers', json.replace('12', '1e999'), /pump_outlet\.low_deg/],
-  ['a source too long', withLine({ source: 'x'.repeat(121) }), /pump_outlet\.source/],
-  ['a manual without page', withLine({ basis: 'manual' }), /pump_outlet\.source/],
-  ['two lines of a check', withSet({ lines: [LINE, LINE] }), /pump_outlet\.check/],
-  ['many lines', withSet({ lines: Array(1000).fill(LINE) }), /pump_outlet\.check/],
-  ['a name that is no text', withSet({ name: 5 }), /name/],
-  ['"NaN" for a surface', withSurface({ hold_deg: 'NaN' }), /hold_deg/],
-  ['a surface out of range', withSurface({ hold_deg: 1e9 }), /hold_deg/],
-  ['an unknown surface', withSurface({ surface: 'toString' }), /surfaces\.surface/],
-  ['a surface in text', withSurface({ hold_deg: '0.4' }), /hold_deg/],
-  ['two of a surface', withSet({ surfaces: [SURFACE, SURFACE] }), /surface/],
-  ['surfaces that are no list', withSet({ surfaces: {} }), /^Refused: surfaces/],
-  ['a flag in text', withLine({ at_limit_allowed: 'yes' }), /at_limit_allowed/],
-];
 test('files that are refused by name, with nothing changed', async (test) => {
   const b = await open(test);
   const { page } = b;
   await openLimits(page);
   await save(page);
-  await bringIn(page, json);
+  await bringIn(page, GOOD);
   await said(page, t.replaced);
   await each(REFUSED, async ([, content, words]) => {
     await page.goBack();

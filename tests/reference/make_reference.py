@@ -1,6 +1,6 @@
 """Makes the tables of this folder from general-purpose libraries; nothing of the core is used.
 
-python3 -m venv /tmp/v && /tmp/v/bin/pip install -r requirements.txt && /tmp/v/bin/python make_reference.py
+python3 -m venv v && v/bin/pip install -r requirements.txt && v/bin/python make_reference.py
 Run again it writes the same bytes.
 """
 

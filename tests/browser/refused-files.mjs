@@ -1,0 +1,53 @@
+// Limit sets from outside that must be refused, each with what the refusal names.
+
+import { text } from '../../web/text.js';
+
+const t = text.limits;
+const LINE = { check: 'pump_outlet', low_deg: 12, basis: 'assumed', source: '', at_limit_allowed: false };
+const SURFACE = { surface: 'round_body', hold_deg: 0.4, align_deg: 1 };
+const BASE = {
+  format: 'plumbmark-limits',
+  version: 1,
+  name: 'from outside',
+  lines: [LINE],
+  surfaces: [SURFACE],
+};
+const withSet = (patch) => JSON.stringify({ ...BASE, ...patch });
+const withLine = (patch) => withSet({ lines: [{ ...LINE, ...patch }] });
+const withSurface = (patch) => withSet({ surfaces: [{ ...SURFACE, ...patch }] });
+/** A file that is taken. */
+export const GOOD = withSet({});
+/** What a file holds, and what the refusal must name. */
+export const REFUSED = [
+  ['no JSON', 'low_deg = 12', t.notJson],
+  ['nothing', '', t.notJson],
+  ['a truncated set', GOOD.slice(0, -20), t.notJson],
+  ['NaN', GOOD.replace('12', 'NaN'), t.notJson],
+  ['more than 256 kB', withSet({ name: 'x'.repeat(300_000) }), t.tooLarge],
+  ['more than 256 kB of blanks', GOOD + ' '.repeat(256 * 1024), t.tooLarge],
+  ['null', 'null', /object/],
+  ['a newer version', withSet({ version: 2 }), /version/],
+  ['another format', withSet({ format: 'plumbmark-report' }), /format/],
+  ['an unknown field', withSet({ extra: 1 }), /extra/],
+  ['an unknown field in a line', withLine({ extra: 1 }), /lines\.extra/],
+  ['a __proto__ key', GOOD.replace('{', '{"__proto__":{"name":"x"},'), /__proto__/],
+  ['a __proto__ key in a line', GOOD.replace('[{', '[{"__proto__":{"low_deg":1},'), /__proto__/],
+  ['a check named __proto__', withLine({ check: '__proto__' }), /lines\.check.*__proto__/],
+  ['an unknown basis', withLine({ basis: 'hearsay' }), /pump_outlet\.basis/],
+  ['"NaN" for an angle', withLine({ low_deg: 'NaN' }), /pump_outlet\.low_deg/],
+  ['an angle in text', withLine({ low_deg: '12' }), /pump_outlet\.low_deg/],
+  ['an angle of 1e9', withLine({ low_deg: 1e9 }), /pump_outlet\.low_deg/],
+  ['an angle beyond numbers', GOOD.replace('12', '1e999'), /pump_outlet\.low_deg/],
+  ['a source too long', withLine({ source: 'x'.repeat(121) }), /pump_outlet\.source/],
+  ['a manual without page', withLine({ basis: 'manual' }), /pump_outlet\.source/],
+  ['two lines of a check', withSet({ lines: [LINE, LINE] }), /pump_outlet\.check/],
+  ['many lines', withSet({ lines: Array(1000).fill(LINE) }), /pump_outlet\.check/],
+  ['a name that is no text', withSet({ name: 5 }), /name/],
+  ['"NaN" for a surface', withSurface({ hold_deg: 'NaN' }), /hold_deg/],
+  ['a surface out of range', withSurface({ hold_deg: 1e9 }), /hold_deg/],
+  ['an unknown surface', withSurface({ surface: 'toString' }), /surfaces\.surface/],
+  ['a surface in text', withSurface({ hold_deg: '0.4' }), /hold_deg/],
+  ['two of a surface', withSet({ surfaces: [SURFACE, SURFACE] }), /surface/],
+  ['surfaces that are no list', withSet({ surfaces: {} }), /^Refused: surfaces/],
+  ['a flag in text', withLine({ at_limit_allowed: 'yes' }), /at_limit_allowed/],
+];
