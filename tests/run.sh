@@ -38,13 +38,13 @@ counted() {
   passed=$((passed + good))
   failed=$((failed + bad))
   say "$([ "$bad" = 0 ] && echo 'ok   ' || echo FAIL) $name: $good passed, $bad failed"
-  if [ "$bad" = 0 ]; then grep '°\|taps' "$logs/out" || :; else cat "$logs/out"; fi
+  if [ "$bad" = 0 ]; then grep -E '°|taps' "$logs/out" || :; else cat "$logs/out"; fi
 }
 sum() { awk '{ s += $1 } END { print s + 0 }'; }
 cargo_passed() { sed -n 's/^test result:.* \([0-9]*\) passed.*/\1/p' "$logs/out" | sum; }
 cargo_failed() { sed -n 's/^test result:.* \([0-9]*\) failed.*/\1/p' "$logs/out" | sum; }
 node_passed() { sed -n 's/^# pass \([0-9]*\)$/\1/p' "$logs/out" | sum; }
-node_failed() { sed -n 's/^# \(fail\|cancelled\) \([0-9]*\)$/\2/p' "$logs/out" | sum; }
+node_failed() { sed -n -E 's/^# (fail|cancelled) ([0-9]+)$/\2/p' "$logs/out" | sum; }
 
 need_chromium() {
   [ -n "${PLUMBMARK_CHROMIUM:-}" ] && return

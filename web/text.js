@@ -304,8 +304,8 @@ export const text = {
   storeErrors: {
     blocked:
       'Not saved: this browser lets the page keep nothing (private window, or storage switched off). Open it in a normal window; write it down meanwhile.',
-    full: 'Not saved: the storage is full. Free some space on the phone and save again; write it down meanwhile.',
-    failed: 'Not saved: the browser could not write it. Save again; write it down meanwhile.',
+    full: 'Not saved: the storage is full. Free some space on the phone, then try again; write it down meanwhile.',
+    failed: 'Not saved: the browser could not write it. Try again; write it down meanwhile.',
     wrong_store: 'Not saved: a try-out capture can’t enter a real job.',
   },
   details: {
