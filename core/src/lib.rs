@@ -30,6 +30,7 @@
 #![forbid(unsafe_code)]
 
 pub mod advice;
+mod bounded;
 pub mod budget;
 pub mod check;
 pub mod decision;
