@@ -59,6 +59,7 @@ pub mod reversal;
 pub mod rounded;
 pub mod sensor;
 pub mod shared;
+mod trig;
 pub mod turn;
 pub mod vector;
 pub mod vehicle;
