@@ -43,8 +43,13 @@ pub struct Reading {
     pub outcomes: Vec<Outcome, 2>,
 }
 
-/// From acceleration, where the phone rests; the fused orientation may object.
-pub(crate) fn by_acceleration(
+/// From acceleration, where the phone rests; the fused orientation may object. A gauge without one
+/// gives an empty [`Fused`]. `fine`: whether a count may be finer than the sensor's own step.
+///
+/// # Errors
+/// What [`Window::still`] finds; [`NoReading::NotGravity`], [`NoReading::Drifting`],
+/// [`NoReading::ChannelsDisagree`].
+pub fn by_acceleration(
     window: &Window,
     fused: &Fused,
     fine: bool,
