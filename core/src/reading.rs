@@ -49,11 +49,7 @@ pub struct Reading {
 /// # Errors
 /// What [`Window::still`] finds; [`NoReading::NotGravity`], [`NoReading::Drifting`],
 /// [`NoReading::ChannelsDisagree`].
-pub fn by_acceleration(
-    window: &Window,
-    fused: &Fused,
-    fine: bool,
-) -> Result<Reading, NoReading> {
+pub fn by_acceleration(window: &Window, fused: &Fused, fine: bool) -> Result<Reading, NoReading> {
     let still = window.still()?;
     let count = window.count_m_s2();
     let step_counts = step_counts(&still, fine, count);

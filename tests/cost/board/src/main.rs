@@ -4,14 +4,16 @@
 
 mod counter;
 
+use core::hint::black_box;
 use core::mem::size_of;
 use core::panic::PanicInfo;
 use cortex_m_rt::entry;
 use cortex_m_semihosting::{debug, hprintln};
 use cost_items::gauge::{CHECKS, Gauge};
 use cost_items::rivals::{Attitude, Bare, BareMean, Fusion, Madgwick};
-use cost_items::signal::{force_m_s2, rest};
+use cost_items::signal::{LIVE_HZ, RATE_HZ, WINDOW, force_m_s2, rest};
 use counter::Counter;
+use plumbmark::{limits::LimitSet, live::Live, window::Window};
 
 const ROUNDS: u32 = 20;
 
@@ -21,21 +23,34 @@ fn main() -> ! {
     let mut counter = Counter::new(peripherals.SYST);
     let signal = rest();
     ruler(&mut counter);
-    plumbmark(&mut counter, &signal);
-    rival::<Madgwick>(&mut counter, "ahrs", &signal);
-    rival::<Fusion>(&mut counter, "fusion", &signal);
-    rival::<BareMean>(&mut counter, "mean", &signal);
-    rival::<Bare>(&mut counter, "bare", &signal);
+    gauge(&mut counter, &signal);
+    rival::<BareMean>(&mut counter, &signal);
+    rival::<Bare>(&mut counter, &signal);
+    rival::<Madgwick>(&mut counter, &signal);
+    rival::<Fusion>(&mut counter, &signal);
     debug::exit(debug::EXIT_SUCCESS);
-    loop {}
+    unreachable!("the machine has ended");
 }
 
-fn say(name: &str, hundredths: u64) {
-    hprintln!("{}\t{}.{:02}", name, hundredths / 100, hundredths % 100);
+fn say(who: &str, what: &str, hundredths: u64) {
+    hprintln!(
+        "{} {}\t{}.{:02}",
+        who,
+        what,
+        hundredths / 100,
+        hundredths % 100
+    );
 }
 
-fn say_bytes(name: &str, bytes: usize) {
-    hprintln!("{} bytes\t{}", name, bytes);
+/// One sample, one answer, and both a sample: with one answer a window, and with live ones too.
+fn say_all(who: &str, sample: u64, answer: u64, live: u64, bytes: usize) {
+    say(who, "sample", sample);
+    say(who, "answer", answer);
+    let amortised = sample + answer / WINDOW as u64;
+    say(who, "amortised", amortised);
+    let lively = u64::from(LIVE_HZ) * live / u64::from(RATE_HZ);
+    say(who, "amortised and live", amortised + lively);
+    hprintln!("{} bytes\t{}", who, bytes);
 }
 
 /// What is known beforehand: eight `nop` are eight instructions.
@@ -51,51 +66,73 @@ fn ruler(counter: &mut Counter) {
         nop();
         nop();
     };
-    say("eight nops", counter.hundredths(1000, &[0_u32; 60], eight));
+    say(
+        "ruler",
+        "8 nop",
+        counter.hundredths(1000, &[0_u32; 60], eight),
+    );
     let pairs = [(0.7_f32, 1.3_f32), (-0.02, 0.9), (0.6, -0.4), (9.6, 0.31)];
-    say("add", counter.hundredths(100, &pairs, |(a, b)| a + b));
-    say("mul", counter.hundredths(100, &pairs, |(a, b)| a * b));
-    say("div", counter.hundredths(100, &pairs, |(a, b)| a / b));
-    say("sqrtf", counter.hundredths(100, &pairs, |(_, b)| libm::sqrtf(b.abs())));
-    say("atan2f", counter.hundredths(100, &pairs, |(a, b)| libm::atan2f(a, b)));
+    say(
+        "ruler",
+        "add",
+        counter.hundredths(100, &pairs, |(a, b)| a + b),
+    );
+    say(
+        "ruler",
+        "mul",
+        counter.hundredths(100, &pairs, |(a, b)| a * b),
+    );
+    say(
+        "ruler",
+        "div",
+        counter.hundredths(100, &pairs, |(a, b)| a / b),
+    );
+    say(
+        "ruler",
+        "sqrtf",
+        counter.hundredths(100, &pairs, |(_, b)| libm::sqrtf(b.abs())),
+    );
+    say(
+        "ruler",
+        "atan2f",
+        counter.hundredths(100, &pairs, |(a, b)| libm::atan2f(a, b)),
+    );
 }
 
-fn plumbmark(counter: &mut Counter, signal: &[[i16; 3]]) {
+fn gauge(counter: &mut Counter, signal: &[[i16; 3]]) {
     let mut gauge = Gauge::new();
     let push = |counts| gauge.push(counts).expect("at rest");
-    say("plumbmark sample", counter.hundredths(ROUNDS, signal, push));
+    let sample = counter.hundredths(ROUNDS, signal, push);
     let once = [()];
-    let reading = counter.hundredths(ROUNDS, &once, |()| gauge.reading().is_ok());
-    say("plumbmark reading", reading);
+    let reading = counter.hundredths(ROUNDS, &once, |()| gauge.reading());
+    say("plumbmark", "reading", reading);
     let found = gauge.reading().expect("at rest");
     for (at, check) in CHECKS.into_iter().enumerate() {
         let verdict = counter.hundredths(ROUNDS, &once, |()| gauge.verdict(at, &found));
-        hprintln!("# {:?} {:?}", check, gauge.verdict(at, &found).verdict);
-        say(check.name(), verdict);
+        say("plumbmark", check.name(), verdict);
     }
-    say_bytes("Gauge", size_of::<Gauge>());
-    say_bytes("Window", size_of::<plumbmark::window::Window>());
-    say_bytes("Fused", size_of::<plumbmark::fused::Fused>());
-    say_bytes("Reading", size_of::<plumbmark::reading::Reading>());
-    say_bytes("Outcome", size_of::<plumbmark::check::Outcome>());
-    say_bytes("Limit", size_of::<plumbmark::limits::Limit>());
-    say_bytes("LimitSet", size_of::<plumbmark::limits::LimitSet>());
-    say_bytes("Live", size_of::<plumbmark::live::Live>());
+    let live = counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<2>());
+    say("plumbmark", "live", live);
+    let capture = counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<3>());
+    say_all("plumbmark", sample, capture, live, size_of::<Gauge>());
+    hprintln!("Window bytes\t{}", size_of::<Window>());
+    hprintln!("LimitSet bytes\t{}", size_of::<LimitSet>());
+    hprintln!("Live bytes\t{}", size_of::<Live>());
 }
 
-fn rival<A: Attitude + Default>(counter: &mut Counter, name: &str, signal: &[[i16; 3]]) {
+fn rival<A: Attitude>(counter: &mut Counter, signal: &[[i16; 3]]) {
     let mut rival = A::default();
-    let update = |counts| rival.update(force_m_s2(counts));
+    // Looked at after each sample, so that none is left out.
+    let update = |counts| black_box(&mut rival).update(force_m_s2(counts));
     let sample = counter.hundredths(ROUNDS, signal, update);
     let angles = counter.hundredths(ROUNDS, &[()], |()| rival.angles());
-    hprintln!("{} sample\t{}.{:02}", name, sample / 100, sample % 100);
-    hprintln!("{} angles\t{}.{:02}", name, angles / 100, angles % 100);
-    say_bytes(name, size_of::<A>());
+    say_all(A::NAME, sample, angles, angles, size_of::<A>());
 }
 
 #[panic_handler]
 fn panic(info: &PanicInfo<'_>) -> ! {
     hprintln!("{}", info);
-    debug::exit(debug::EXIT_FAILURE);
-    loop {}
+    loop {
+        debug::exit(debug::EXIT_FAILURE);
+    }
 }

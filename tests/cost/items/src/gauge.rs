@@ -11,7 +11,7 @@ use plumbmark::reading::{Reading, by_acceleration};
 use plumbmark::reason::NoReading;
 use plumbmark::window::Window;
 
-/// The checks at capture.
+/// The checks at capture; the first two are those of one placement, shown live.
 pub const CHECKS: [Check; 3] = [Check::HeaterPort, Check::HeaterOutlet, Check::PumpOutlet];
 
 const SAMPLE_US: u32 = 1_000_000 / RATE_HZ;
@@ -82,5 +82,14 @@ impl Gauge {
             contact: &self.contact,
         };
         answer(CHECKS[at], &from, &self.limits[at], Some(End::Photo))
+    }
+
+    /// A reading and its first `N` verdicts.
+    ///
+    /// # Errors
+    /// As [`Self::reading`].
+    pub fn verdicts<const N: usize>(&self) -> Result<[Outcome; N], NoReading> {
+        let reading = self.reading()?;
+        Ok(core::array::from_fn(|at| self.verdict(at, &reading)))
     }
 }

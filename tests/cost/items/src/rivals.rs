@@ -7,7 +7,10 @@ use nalgebra::Vector3;
 use plumbmark::prior::STANDARD_GRAVITY_M_S2;
 
 /// Something that takes specific force and gives angles.
-pub trait Attitude {
+pub trait Attitude: Default {
+    /// Its name in what is printed.
+    const NAME: &'static str;
+
     /// One sample, m/s².
     fn update(&mut self, force_m_s2: [f32; 3]);
     /// Roll and pitch, Z-Y'-X'' order, radians.
@@ -24,6 +27,8 @@ impl Default for Madgwick {
 }
 
 impl Attitude for Madgwick {
+    const NAME: &'static str = "ahrs";
+
     fn update(&mut self, force_m_s2: [f32; 3]) {
         // Refuses a vector of length zero only, which gravity is not.
         let _ = self
@@ -51,6 +56,8 @@ impl Default for Fusion {
 }
 
 impl Attitude for Fusion {
+    const NAME: &'static str = "fusion-ahrs";
+
     fn update(&mut self, force_m_s2: [f32; 3]) {
         let force_g = force_m_s2.map(|v| v * (1.0 / STANDARD_GRAVITY_M_S2));
         self.0.update_no_magnetometer([0.0; 3], force_g);
@@ -74,6 +81,8 @@ fn angles_of(force: &Vector3<f32>) -> [f32; 2] {
 pub struct Bare(Vector3<f32>);
 
 impl Attitude for Bare {
+    const NAME: &'static str = "newest";
+
     fn update(&mut self, force_m_s2: [f32; 3]) {
         self.0 = Vector3::from(force_m_s2);
     }
@@ -101,6 +110,8 @@ impl Default for BareMean {
 }
 
 impl Attitude for BareMean {
+    const NAME: &'static str = "mean";
+
     fn update(&mut self, force_m_s2: [f32; 3]) {
         let force = Vector3::from(force_m_s2);
         self.sum += force - self.ring[self.next];
