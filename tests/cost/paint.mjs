@@ -1,10 +1,10 @@
 // From a devicemotion event to the frame that shows a number which knows of it: median and 95th
 // percentile, in the built page. Printed, not judged: it is this machine's Chromium.
 
-import { launch, serve, tap, toLive } from '../browser/harness.mjs';
+import { anglesOfUp, launch, serve, synthetic, toLive, upFor, waitReason } from '../browser/harness.mjs';
 
 const EVENTS = 600;
-const EVERY_MS = 1000 / 60;
+const G_M_S2 = 9.80665;
 
 const server = await serve();
 const browser = await launch();
@@ -12,10 +12,12 @@ try {
   const { page } = browser;
   await page.goto(server.url);
   await page.waitForSelector('[data-screen="start"]');
-  await tap(page, 'tryout');
-  await toLive(page, 'pump', ['tail']);
+  const up = upFor('long_edge', 27.3);
+  await synthetic(page, { a: up.map((v) => v * G_M_S2), angles: anglesOfUp(up) });
+  await toLive(page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
+  await waitReason(page, '');
   const waits = await page.evaluate(
-    ({ events, everyMs }) =>
+    (events) =>
       new Promise((done) => {
         const waits = [];
         let waiting = [];
@@ -35,7 +37,7 @@ try {
         const live = document.querySelector('[data-screen="live"]');
         asked.observe(live, { attributeFilter: ['data-reason'] });
       }),
-    { events: EVENTS, everyMs: EVERY_MS },
+    EVENTS,
   );
   waits.sort((a, b) => a - b);
   const at = (share) => Math.round(waits[Math.floor(share * (waits.length - 1))]);
