@@ -13,7 +13,7 @@ use cost_items::gauge::{CHECKS, Gauge};
 use cost_items::rivals::{Attitude, Bare, BareMean, Fusion, Madgwick};
 use cost_items::signal::{LIVE_HZ, RATE_HZ, WINDOW, force_m_s2, rest};
 use counter::Counter;
-use plumbmark::{limits::LimitSet, live::Live, window::Window};
+use plumbmark::{decision::Verdict, limits::LimitSet, live::Live, window::Window};
 
 const ROUNDS: u32 = 20;
 
@@ -110,6 +110,7 @@ fn gauge(counter: &mut Counter, signal: &[[i16; 3]]) {
     for (at, check) in CHECKS.into_iter().enumerate() {
         let verdict = counter.hundredths(ROUNDS, &once, |()| gauge.verdict(at, &found));
         say("plumbmark", check.name(), verdict);
+        assert_ne!(gauge.verdict(at, &found).verdict, Verdict::None);
     }
     let live = counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<2>());
     say("plumbmark", "live", live);

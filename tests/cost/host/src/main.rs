@@ -34,7 +34,7 @@ fn columns() -> [Column; 5] {
         Column {
             key: "plumbmark",
             title: "Plumbmark",
-            gives: "three angles with U and its parts, verdicts, advice; refuses movement and tremor",
+            gives: "angles, U and its parts, verdicts, advice; refuses movement and tremor",
             lacks: "heading; an angle while moving",
             errors: [false, true].map(|rounded| stream.of_plumbmark(rounded)),
         },
@@ -43,15 +43,15 @@ fn columns() -> [Column; 5] {
             [
                 "nalgebra + libm, mean of 60",
                 "roll and pitch, noise averaged",
-                "uncertainty, verdict, stillness, rounding",
+                "U, verdict, stillness, what rounding hides",
             ],
         ),
         rival::<Bare>(
             &stream,
             [
-                "nalgebra + libm, newest sample",
+                "the same, newest sample",
                 "roll and pitch",
-                "uncertainty, verdict, stillness, rounding, averaging",
+                "as left; averaging",
             ],
         ),
         rival::<Madgwick>(
@@ -59,16 +59,12 @@ fn columns() -> [Column; 5] {
             [
                 "ahrs (Madgwick)",
                 "attitude in motion, given a gyroscope",
-                "uncertainty, verdict, stillness, rounding; rest without waiting",
+                "as left; needs seconds of rest",
             ],
         ),
         rival::<Fusion>(
             &stream,
-            [
-                "fusion-ahrs",
-                "attitude in motion, given a gyroscope; gyroscope bias",
-                "uncertainty, verdict, stillness, rounding; rest without waiting",
-            ],
+            ["fusion-ahrs", "the same; gyroscope bias", "as left"],
         ),
     ]
 }
@@ -97,11 +93,11 @@ fn main() {
     };
     row("", &|c| c.title.to_owned());
     println!("|{}", " --- |".repeat(columns.len() + 1));
-    let live = format!("and {LIVE_HZ} live answers a second");
+    let live = format!("the same, and {LIVE_HZ} live answers a second");
     for (name, key) in [
-        ("Cortex-M0, instructions: one sample", "sample"),
-        ("one answer (three verdicts; else roll and pitch)", "answer"),
-        ("a sample, with one answer in 60", "amortised"),
+        ("instructions, Cortex-M0: one sample", "sample"),
+        ("one answer: three verdicts; roll and pitch", "answer"),
+        ("a sample, with one answer in each 60", "amortised"),
         (&live, "amortised and live"),
         ("state, bytes", "bytes"),
     ] {
@@ -111,12 +107,9 @@ fn main() {
         format!("{:.1}", figures.host_ns(c.key, "window") / WINDOW as f64)
     });
     row("one answer", &|c| whole(figures.host_ns(c.key, "answer")));
-    for (s, stream) in ["as recorded", "rounded to 0.1 m/s²"]
-        .into_iter()
-        .enumerate()
-    {
-        for (r, rest) in ["from 1 s of rest", "from 10 s"].into_iter().enumerate() {
-            row(&format!("error {stream}, {rest}: rms (largest)"), &|c| {
+    for (s, stream) in ["as recorded", "rounded"].into_iter().enumerate() {
+        for (r, rest) in ["after 1 s of rest", "after 10 s"].into_iter().enumerate() {
+            row(&format!("error, {stream}, {rest}"), &|c| {
                 let errors = &c.errors[s][r];
                 format!("{:.2}° ({:.2}°)", errors.rms_deg, errors.largest_deg)
             });
