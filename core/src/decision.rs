@@ -1,6 +1,7 @@
 //! Three answers: within, beyond, not proven. Guard band w = U, as in JCGM 106 and
 //! ILAC-G8:09/2019 §4.2.3: stricter than one-sided 95 % conformance.
 
+use crate::bounded::bounded;
 use crate::limits::Limit;
 use crate::parts::Quantity;
 
@@ -112,7 +113,7 @@ impl Measured {
                 below(limit - value, self.combined_deg, self.rectangle_deg)
             }
         };
-        (below(permitted.1) - below(permitted.0)).clamp(0.0, 1.0)
+        bounded(below(permitted.1) - below(permitted.0), 0.0, 1.0)
     }
 }
 
@@ -132,6 +133,38 @@ pub fn decide(measured: &Measured, limit: &Limit) -> (Verdict, Option<Why>) {
         (Verdict::NotProven, Some(Why::AllowanceNotEntered))
     } else {
         (Verdict::NotProven, None)
+    }
+}
+
+/// Compares a measured angle with a limit that holds in operation, where the vehicle's working
+/// slope moves the value by up to `takes_deg` either way; `None`: by any amount. The worst of
+/// these positions must satisfy the limit, and when it surely doesn't the check is beyond.
+#[must_use]
+pub fn decide_in_operation(
+    measured: &Measured,
+    limit: &Limit,
+    takes_deg: Option<f32>,
+) -> (Verdict, Option<Why>) {
+    let (verdict, why) = decide(measured, limit);
+    if matches!(verdict, Verdict::Beyond | Verdict::None) || !limit.is_entered() {
+        return (verdict, why);
+    }
+    let Some(takes) = takes_deg else {
+        return (Verdict::NotProven, None);
+    };
+    let (low, high) = limit.permitted_deg();
+    let value = measured.near((low, high));
+    let range = measured.quantity.range_deg();
+    let u = measured.u_deg;
+    // A limit that the quantity cannot pass needs no room.
+    let high_fits = high >= range.1 || value + takes + u <= high;
+    let low_fits = low <= range.0 || value - takes - u >= low;
+    if high_fits && low_fits {
+        (Verdict::Within, None)
+    } else if value + takes - u > high || value - takes + u < low {
+        (Verdict::Beyond, None)
+    } else {
+        (Verdict::NotProven, why)
     }
 }
 
@@ -158,11 +191,11 @@ fn below(x: f32, combined: f32, rectangle: f32) -> f32 {
         return phi(x / combined.max(1e-9));
     }
     if sigma < 1e-3 * a {
-        return (0.5 + 0.5 * x / a).clamp(0.0, 1.0);
+        return bounded(0.5 + 0.5 * x / a, 0.0, 1.0);
     }
     let integral = |z: f32| z * phi(z) + density(z);
     let span = integral((x + a) / sigma) - integral((x - a) / sigma);
-    (sigma / (2.0 * a) * span).clamp(0.0, 1.0)
+    bounded(sigma / (2.0 * a) * span, 0.0, 1.0)
 }
 
 fn phi(z: f32) -> f32 {

@@ -104,9 +104,9 @@ fn gauge(counter: &mut Counter, signal: &[[i16; 3]]) {
     let push = |counts| gauge.push(counts).expect("at rest");
     let sample = counter.hundredths(ROUNDS, signal, push);
     let once = [()];
-    let reading = counter.hundredths(ROUNDS, &once, |()| gauge.reading());
-    say("plumbmark", "reading", reading);
-    let found = gauge.reading().expect("at rest");
+    let up = counter.hundredths(ROUNDS, &once, |()| gauge.up());
+    say("plumbmark", "up", up);
+    let found = gauge.up().expect("at rest");
     for (at, check) in CHECKS.into_iter().enumerate() {
         let verdict = counter.hundredths(ROUNDS, &once, |()| gauge.verdict(at, &found));
         say("plumbmark", check.name(), verdict);

@@ -1,13 +1,14 @@
 //! Plumbmark as a microcontroller gauge uses it: whole counts in, no browser, no clock.
 
 use crate::signal::{COUNT_M_S2, RATE_HZ};
-use plumbmark::budget::Contact;
+use plumbmark::budget::{Contact, UpEstimate};
 use plumbmark::check::{Basis, End, Outcome, answer};
 use plumbmark::fused::Fused;
 use plumbmark::holds::{Hold, Placement, Surface};
 use plumbmark::limits::{Limit, LimitSet};
 use plumbmark::parts::{Check, Part};
-use plumbmark::reading::{Reading, by_acceleration};
+use plumbmark::prior::NOISE_STEPS;
+use plumbmark::reading::Rest;
 use plumbmark::reason::NoReading;
 use plumbmark::window::Window;
 
@@ -50,7 +51,7 @@ impl Gauge {
             contact: Contact {
                 hold_deg,
                 align_deg,
-                normal: placement.normal_device(),
+                normal: placement.hold.normal(),
             },
             limits: CHECKS.map(|c| set.limit(c)),
         }
@@ -67,16 +68,17 @@ impl Gauge {
     /// Stillness, the estimate from rounded values, the up vector with its uncertainty.
     ///
     /// # Errors
-    /// As [`by_acceleration`].
-    pub fn reading(&self) -> Result<Reading, NoReading> {
-        by_acceleration(&self.window, &self.fused, false)
+    /// As [`Window::still`] and [`Rest::by_acceleration`].
+    pub fn up(&self) -> Result<UpEstimate, NoReading> {
+        let still = self.window.still()?;
+        Rest::new(Some(still), COUNT_M_S2, false, &self.fused).by_acceleration(NOISE_STEPS)
     }
 
     /// The verdict of the check at this place in [`CHECKS`]: value, budget, U, decision, advice.
     #[must_use]
-    pub fn verdict(&self, at: usize, reading: &Reading) -> Outcome {
+    pub fn verdict(&self, at: usize, up: &UpEstimate) -> Outcome {
         let from = Basis {
-            up: &reading.up,
+            up,
             other_up: None,
             rotation: &self.placement.hold.rotation(),
             contact: &self.contact,
@@ -84,12 +86,12 @@ impl Gauge {
         answer(CHECKS[at], &from, &self.limits[at], Some(End::Photo))
     }
 
-    /// A reading and its first `N` verdicts.
+    /// The first `N` verdicts of what the window says.
     ///
     /// # Errors
-    /// As [`Self::reading`].
+    /// As [`Self::up`].
     pub fn verdicts<const N: usize>(&self) -> Result<[Outcome; N], NoReading> {
-        let reading = self.reading()?;
-        Ok(core::array::from_fn(|at| self.verdict(at, &reading)))
+        let up = self.up()?;
+        Ok(core::array::from_fn(|at| self.verdict(at, &up)))
     }
 }
