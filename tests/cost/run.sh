@@ -41,7 +41,7 @@ else
     say "- .wasm: $(wc -c <"$wasm") bytes, $(gzip -9c "$wasm" | wc -c) after gzip -9."
     need_node >&2
     need_packages "$root/tests/browser" >&2
-    paint=$(timeout 120 node paint.mjs | grep '^median') || paint="not measured; Chromium is missing or failed."
+    paint=$(timeout 120 node paint.mjs | grep '^median') || paint="not measured: Chromium is missing, or the page did not start."
     say "- Event to paint: $paint"
   else
     say "- .wasm and event to paint: not measured; the page is not built (sh web/build.sh)."
