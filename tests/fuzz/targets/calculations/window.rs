@@ -7,9 +7,12 @@ use plumbmark_fuzz::any;
 pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     let count_m_s2 = *u.choose(&[0.1, 0.001, 0.0, f32::NAN, 1e-30, -1.0])?;
     let mut window = Window::new(count_m_s2);
+    let mut around = [0; 3];
     while !u.is_empty() {
+        if u.ratio(1, 4)? {
+            around = <[i16; 3]>::arbitrary(u)?;
+        }
         let dt_us = *u.choose(&[0, 1, 1000, 16_700, 200_000, u32::MAX])?;
-        let around = <[i16; 3]>::arbitrary(u)?;
         let spread = *u.choose(&[0, 1, 8, 400, i16::MAX])?;
         let up = u.ratio(1, 2)?.then_some(any::vector(u)?);
         for i in 0..u.int_in_range(1..=1200)? {
