@@ -1,7 +1,7 @@
 //! Any run of events, as a browser or a fault might send them.
 #![no_main]
 
-use arbitrary::{Arbitrary, Result, Unstructured};
+use arbitrary::{Result, Unstructured};
 use libfuzzer_sys::fuzz_target;
 use plumbmark::check::End;
 use plumbmark::holds::Surface;
