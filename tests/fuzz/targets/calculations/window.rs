@@ -12,7 +12,7 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
         if u.ratio(1, 4)? {
             around = <[i16; 3]>::arbitrary(u)?;
         }
-        let dt_us = *u.choose(&[0, 1, 1000, 16_700, 200_000, u32::MAX])?;
+        let dt_us = *u.choose(&[0, 1, 250, 16_700, 200_000, u32::MAX])?;
         let spread = *u.choose(&[0, 1, 8, 400, i16::MAX])?;
         let up = u.ratio(1, 2)?.then_some(any::vector(u)?);
         let most = *u.choose(&[60, 1200, 20_000])?;
