@@ -3,7 +3,7 @@
 # at fixed addresses where the system lets it: on a fresh clone every run is the same. A corpus that
 # has grown here is used and kept.
 set -eu
-runs=${1:-20000}
+runs=${1:-10000}
 root=$(cd "$(dirname "$0")/../.." && pwd)
 . "$root/web/setup.sh"
 . "$root/tests/nightly.sh"
@@ -30,6 +30,7 @@ for target in $(cargo +nightly fuzz list --fuzz-dir .); do
   else
     failed=$((failed + 1))
     say "FAIL  $target"
+    grep -A 2 'panicked at' "$log" || :
     grep -vE '^#[0-9]+	(NEW|REDUCE|pulse|RELOAD)|Uses: [0-9]+$' "$log" | tail -n 60
   fi
 done
