@@ -41,6 +41,7 @@ pub mod decision;
 pub mod findings;
 pub mod frames;
 pub mod fused;
+mod gathered;
 pub mod holds;
 pub mod in_vehicle;
 pub mod intake;
