@@ -1,12 +1,23 @@
-//! For how long, and for which phone, channel, hold and case, what was found counts.
+//! For how long, and for which phone, channel, hold and case, what was found counts; the same of a
+//! vehicle's level.
 
+use approx::{assert_abs_diff_eq, assert_relative_eq};
+use plumbmark::budget::Contact;
 use plumbmark::calibration::Calibration;
 use plumbmark::findings::{Device, Findings, Key};
+use plumbmark::frames::DEG;
 use plumbmark::holds::Hold;
+use plumbmark::level::Level;
 use plumbmark::live::Channel;
 use plumbmark::reversal::FoundZero;
 use plumbmark::sensor::Sensor;
+use plumbmark_tests::certain;
 
+const CERTAIN: Contact = Contact {
+    hold_deg: 0.0,
+    align_deg: 0.0,
+    normal: [0.0, 0.0, 1.0],
+};
 const FOUND_MS: f64 = 1.7e12;
 const HOUR_MS: f64 = 3_600_000.0;
 const UP: [f32; 3] = [0.0, 0.0, 1.0];
@@ -135,5 +146,33 @@ fn a_newer_zero_takes_the_place_and_a_new_number() {
 fn a_zero_used_elsewhere_is_less_certain() {
     let sensor = found().sensor(KEY, FOUND_MS, [1.0, 0.0, 0.0]);
     let want = 0.001_f32.hypot(0.002 * 2_f32.sqrt());
-    approx::assert_relative_eq!(sensor.u_zero[0], want, max_relative = 1e-5);
+    assert_relative_eq!(sensor.u_zero[0], want, max_relative = 1e-5);
+}
+
+#[test]
+fn a_level_counts_for_an_hour_and_shows_movement() {
+    // Lengthwise slope under a phone on its back, noise 0.1°; a zero of 1° that both readings
+    // share hides no movement and feigns none.
+    let reads = |deg: f64| {
+        let (s, c) = deg.to_radians().sin_cos();
+        let mut up = certain([0.0, s, c]);
+        up.noise = [0.1 / DEG; 3];
+        up.sensor.u_zero = [1.0 / DEG; 3];
+        Level::new(up, CERTAIN, Hold::Back.rotation(), 0.0).unwrap()
+    };
+    let level = reads(2.0);
+    assert!(level.counts_at(0.0) && level.counts_at(3_599_999.0));
+    assert!(!level.counts_at(3_600_000.0) && !level.counts_at(-1.0) && !level.counts_at(f64::NAN));
+    // Two readings of 0.1° each: 2.45 · 0.141° = 0.35°.
+    let later = |deg| level.has_moved(&reads(deg));
+    assert_eq!(later(2.3), Some(false));
+    assert_eq!(later(2.4), Some(true));
+    let edge = Hold::LongEdge;
+    let other = Level::new(certain([-1.0, 0.0, 0.0]), CERTAIN, edge.rotation(), 0.0).unwrap();
+    assert_eq!(level.has_moved(&other), None);
+    // Slope as read, with the zero in its U.
+    let [(lengthwise, u), (crosswise, _)] = level.slope_deg();
+    assert_abs_diff_eq!(lengthwise, 2.0, epsilon = 1e-4);
+    assert_abs_diff_eq!(crosswise, 0.0, epsilon = 1e-4);
+    assert_relative_eq!(u, 1.965 * 1.01_f32.sqrt(), max_relative = 1e-3);
 }

@@ -277,30 +277,3 @@ fn a_working_slope_decides_only_where_the_limit_says_so() {
     assert_eq!(verdict(26.0, true), Verdict::Within);
     assert_eq!(verdict(14.0, true), Verdict::Beyond);
 }
-
-#[test]
-fn a_level_counts_for_an_hour_and_shows_movement() {
-    let mut rail = on_back(pitched(2.0));
-    rail.noise = [0.1 / DEG; 3];
-    // A zero that both readings share hides no movement and feigns none.
-    rail.sensor.u_zero = [1.0 / DEG; 3];
-    let level = level_of(rail).unwrap();
-    assert!(level.counts_at(0.0) && level.counts_at(3_599_999.0));
-    assert!(!level.counts_at(3_600_000.0) && !level.counts_at(-1.0) && !level.counts_at(f64::NAN));
-    // Two readings of 0.1° each: 2.45 · 0.141° = 0.35°.
-    let later = |deg| {
-        let mut up = on_back(pitched(deg));
-        (up.noise, up.sensor) = (rail.noise, rail.sensor);
-        level.has_moved(&level_of(up).unwrap())
-    };
-    assert_eq!(later(2.3), Some(false));
-    assert_eq!(later(2.4), Some(true));
-    let edge = Hold::LongEdge;
-    let other = Level::new(certain([-1.0, 0.0, 0.0]), CERTAIN, edge.rotation(), 0.0).unwrap();
-    assert_eq!(level.has_moved(&other), None);
-    // Slope as read, with the zero in its U.
-    let [(lengthwise, u), (crosswise, _)] = level.slope_deg();
-    assert_abs_diff_eq!(lengthwise, 2.0, epsilon = 1e-4);
-    assert_abs_diff_eq!(crosswise, 0.0, epsilon = 1e-4);
-    assert_relative_eq!(u, 1.965 * 1.01_f32.sqrt(), max_relative = 1e-3);
-}
