@@ -75,8 +75,9 @@ impl FoundZero {
     #[must_use]
     pub fn in_body_deg(&self, rotation: &Rotation) -> [[f32; 2]; 2] {
         let (zero, u) = (self.zero, self.u_zero);
-        [0, 1].map(|row| {
-            let axis = rotation[row].map(f32::from);
+        let [x, y, _] = rotation;
+        [x, y].map(|row| {
+            let axis = row.map(f32::from);
             let squared = dot(axis.map(|a| a * a), u.map(|v| v * v));
             [dot(axis, zero) * DEG, K_NORMAL * libm::sqrtf(squared) * DEG]
         })
@@ -171,13 +172,14 @@ fn pair_zero(
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;
+    let step = [first, second]
+        .iter()
+        .flat_map(|p| p.half_steps)
+        .fold([0.0; 3], |sum: Vec3, h| {
+            core::array::from_fn(|i| sum[i] + h[i] * h[i])
+        });
     let u_zero = core::array::from_fn(|i| {
-        let step: f32 = [first, second]
-            .iter()
-            .flat_map(|p| p.half_steps.iter())
-            .map(|h| h[i] * h[i])
-            .sum();
-        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step / 3.0)
+        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step[i] / 3.0)
             + 0.5 * (hold * hold + align * align);
         libm::sqrtf(squared) * (1.0 - n[i].abs())
     });
