@@ -31,8 +31,8 @@ fn a_perfect_phone_shows_the_force_and_the_angles_of_its_attitude() {
     for (angles, force) in FORCES {
         let up = up_of_angles(angles[0], angles[1]);
         let event = Phone::PERFECT.rest(&raw(up, 1), &mut draws())[0];
-        for i in 0..3 {
-            assert_abs_diff_eq!(event.force_m_s2[i], force[i], epsilon = 5e-7);
+        for (shown, expected) in event.force_m_s2.into_iter().zip(force) {
+            assert_abs_diff_eq!(shown, expected, epsilon = 5e-7);
         }
         assert_eq!(event.angles_deg, Some(angles));
     }
