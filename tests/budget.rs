@@ -4,6 +4,7 @@ use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor};
 use plumbmark::frames::{elevation_sensitivity, roll_sensitivity};
 use plumbmark::prior::{K_PLUMB, ZERO_MG};
 use plumbmark::rounded::{AxisSums, estimate};
+use plumbmark::sensor::Sensor;
 use plumbmark_tests::{Table, Worst};
 
 /// Share of the value; achieved 4e-7.
@@ -27,9 +28,13 @@ fn every_contribution_and_their_sum_as_by_gtc() {
                 [half[0], 0.0, 0.0],
                 [0.0, half[1], 0.0],
                 [0.0, 0.0, half[2]],
+                [0.0; 3],
+                [0.0; 3],
+                [0.0; 3],
             ],
             worst_half_step: 0.0,
             settle_deg: 0.0,
+            sensor: Sensor::assumed(),
         };
         let contact = Contact {
             hold_deg: row.get("hold_deg") as f32,
@@ -86,7 +91,7 @@ fn single_values_of_the_handbooks() {
     );
     // GUM G.4.1: three components combined, 1.03 as printed.
     let mut budget = Budget {
-        u_deg: [0.0; 7],
+        u_deg: [0.0; 10],
         rectangle_deg: 0.0,
     };
     budget.u_deg[..3].copy_from_slice(&[0.25, 0.57, 0.82]);

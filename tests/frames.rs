@@ -123,7 +123,7 @@ fn every_placement_gives_what_its_words_say() {
                     [1.0, 0.0, 0.0],
                     "{hold:?}"
                 );
-                assert_eq!(placement.normal_device(), side(row.text("away")));
+                assert_eq!(placement.hold.normal(), side(row.text("away")));
             }
         }
     }

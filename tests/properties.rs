@@ -136,7 +136,8 @@ fn any_placement() -> impl Strategy<Value = Placement> {
 
 fn armed(placement: &Placement) -> Live {
     let mut live = Live::new();
-    live.select(placement.part, placement.hold, placement.surface)
+    let part = placement.part.expect("a part");
+    live.select(part, placement.hold, placement.surface)
         .unwrap();
     for check in Check::ALL {
         live.tell_end(check, Some(End::Photo));

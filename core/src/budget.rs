@@ -1,7 +1,9 @@
 //! Where an interval comes from: contributions, their sum, the factor k.
 
 use crate::frames::DEG;
-use crate::prior::{CROSS_AXIS, K_NORMAL, K_PLUMB, SCALE, ZERO_MG};
+use crate::prior::{K_NORMAL, K_PLUMB};
+use crate::sensor::Sensor;
+use crate::shared::Share;
 use crate::vector::{Vec3, cross, dot, norm};
 
 /// What an uncertainty is made of.
@@ -24,11 +26,17 @@ pub enum Source {
     Hold,
     /// The phone's edge against the part's axis.
     Align,
+    /// The reading of the vehicle's own level: its noise, step, settling and hold.
+    Datum,
+    /// The part's heading in the vehicle.
+    Heading,
+    /// Load, springs, frame against floor: the vehicle's level against its rail.
+    Rake,
 }
 
 impl Source {
     /// All sources, in the order of [`Budget::u_deg`].
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 10] = [
         Self::Noise,
         Self::Step,
         Self::Settle,
@@ -36,6 +44,9 @@ impl Source {
         Self::Scale,
         Self::Hold,
         Self::Align,
+        Self::Datum,
+        Self::Heading,
+        Self::Rake,
     ];
 }
 
@@ -47,12 +58,15 @@ pub struct UpEstimate {
     pub up: Vec3,
     /// Standard uncertainty of each component from noise, radians.
     pub noise: Vec3,
-    /// Change of `up` over half of each independent rounding rectangle, radians.
-    pub half_steps: [Vec3; 3],
+    /// Change of `up` over half of each independent rounding rectangle, radians: three of one
+    /// placement, six of two.
+    pub half_steps: [Vec3; 6],
     /// Largest half-width that a rounding rectangle of this channel can have, radians.
     pub worst_half_step: f32,
     /// Standard uncertainty from settling, degrees.
     pub settle_deg: f32,
+    /// What is known of the sensor; already taken into `up`.
+    pub sensor: Sensor,
 }
 
 /// How the phone touches the part: standard uncertainties, degrees, and the contact's normal.
@@ -72,33 +86,35 @@ pub struct Contact {
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
 pub struct Budget {
     /// In the order of [`Source::ALL`].
-    pub u_deg: [f32; 7],
+    pub u_deg: [f32; 10],
     /// Half-width of the largest single rectangle among them, degrees.
     pub rectangle_deg: f32,
 }
 
 impl Budget {
     /// Budget of an angle that answers to a change of up by `sensitivity` (d angle = c · d up).
-    ///
-    /// Noise, step and scale: law of propagation, GUM 5.1.2. Zero: one component of an offset that
-    /// is alike on every axis, with cross-axis error until a reversal takes it out.
+    /// Law of propagation, GUM 5.1.2; zero and scale by their sensor's terms.
     #[must_use]
     pub fn new(from: &UpEstimate, contact: &Contact, sensitivity: Vec3) -> Self {
         let c = sensitivity;
         let length = norm(c);
-        let root_sum = |terms: Vec3| libm::sqrtf(terms.iter().map(|t| t * t).sum());
         let rectangles = from.half_steps.map(|h| dot(c, h).abs());
-        let zero = libm::hypotf(ZERO_MG / 1000.0, CROSS_AXIS);
+        let squares = |terms: &[f32]| libm::sqrtf(terms.iter().map(|t| t * t).sum());
+        let noise: Vec3 = core::array::from_fn(|i| c[i] * from.noise[i]);
         let turn = dot(c, cross(contact.normal, from.up)).abs();
+        let shared = Share::new(from, c);
         Self {
             u_deg: [
-                root_sum(core::array::from_fn(|i| c[i] * from.noise[i])) * DEG,
-                root_sum(rectangles) / libm::sqrtf(3.0) * DEG,
+                norm(noise) * DEG,
+                squares(&rectangles) / libm::sqrtf(3.0) * DEG,
                 from.settle_deg * length,
-                zero * length * DEG,
-                SCALE * root_sum(core::array::from_fn(|i| c[i] * from.up[i])) * DEG,
+                norm(shared.zero_deg),
+                norm(shared.scale_deg),
                 contact.hold_deg * length,
                 contact.align_deg * turn,
+                0.0,
+                0.0,
+                0.0,
             ],
             rectangle_deg: rectangles.into_iter().fold(0.0, f32::max) * DEG,
         }
@@ -149,7 +165,9 @@ impl Budget {
         let mut after = *self;
         after.u_deg[Source::Step as usize] =
             (worst_deg / libm::sqrtf(3.0)).max(self.of(Source::Step));
-        after.u_deg[Source::Scale as usize] = SCALE * length * DEG / libm::sqrtf(2.0);
+        let scale = from.sensor.u_scale.into_iter().fold(0.0, f32::max);
+        after.u_deg[Source::Scale as usize] =
+            (scale * length * DEG / libm::sqrtf(2.0)).max(self.of(Source::Scale));
         after.rectangle_deg = worst_deg.max(self.rectangle_deg);
         after
     }

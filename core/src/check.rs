@@ -72,100 +72,124 @@ pub struct Basis<'a> {
     pub contact: &'a Contact,
 }
 
+impl Basis<'_> {
+    /// 1.5 times what the other channel differs by, degrees. The channels share zero, scale and
+    /// hold: what they differ by is none of those.
+    pub(crate) fn by_other_deg(&self, check: Check, value: f32) -> f32 {
+        self.other_up.map_or(0.0, |other| {
+            let difference = value_deg(check, to_body(self.rotation, other)) - value;
+            1.5 * (difference - 360.0 * libm::roundf(difference / 360.0)).abs()
+        })
+    }
+}
+
 /// Answers `check` against `limit`. `end_told` is what the eye said, where it was asked.
 #[must_use]
 pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Outcome {
-    let Some((measured, budget, sensitivity)) = measure(check, from) else {
-        return lost_roll(check, from);
+    let device = |c_body: Vec3| to_device(from.rotation, c_body);
+    let budget_of = |c: Vec3| Budget::new(from.up, from.contact, device(c));
+    let up = to_body(from.rotation, from.up.up);
+    let Some((mut measured, budget, sensitivity)) = measure(check, up, &budget_of) else {
+        return lost_roll(check, budget_of([0.0; 3]));
     };
-    let mut outcome = Outcome {
-        check,
-        measured: Some(measured),
-        budget,
-        verdict: Verdict::None,
-        why: None,
-        margin_deg: None,
-        probability: None,
-        in_preferred: limit
-            .preferred_deg()
-            .map(|(low, high)| (low..=high).contains(&measured.near((low, high)))),
-        advice: Advice::NONE,
-    };
-    (outcome.verdict, outcome.why) = match ends(check, &measured, end_told) {
-        Some(why) => (Verdict::None, Some(why)),
-        None => decide(&measured, limit),
-    };
-    if outcome.verdict != Verdict::None && limit.is_entered() {
-        outcome.margin_deg = margin_deg(outcome.verdict, &measured, limit);
-        outcome.probability = Some(measured.probability(limit.permitted_deg()));
-    }
+    measured.u_deg = measured
+        .u_deg
+        .max(from.by_other_deg(check, measured.value_deg));
+    let eye = ends(check, &measured, end_told);
     let after = budget.after_a_move(from.up, sensitivity);
-    outcome.advice = advise(outcome.verdict, outcome.why, &measured, limit, &after);
-    outcome
+    conclude(check, measured, budget, limit, eye, &after)
 }
 
-/// The value of `check` in an up vector of the device frame, degrees.
+/// The value of `check` for an up vector of the body frame, degrees.
 #[must_use]
-pub fn value_deg(check: Check, rotation: &Rotation, up: Vec3) -> f32 {
-    let axis = to_device(rotation, check.axis_body());
+pub fn value_deg(check: Check, up_body: Vec3) -> f32 {
     match check.quantity() {
-        Quantity::Elevation => elevation_deg(axis, up),
-        Quantity::OffPlumb => 90.0 - elevation_deg(axis, up),
-        Quantity::Roll => roll_deg(to_body(rotation, up)),
+        Quantity::Elevation => elevation_deg(check.axis_body(), up_body),
+        Quantity::OffPlumb => 90.0 - elevation_deg(check.axis_body(), up_body),
+        Quantity::Roll => roll_deg(up_body),
     }
 }
 
-fn measure(check: Check, from: &Basis<'_>) -> Option<(Measured, Budget, Vec3)> {
-    let up = from.up.up;
-    let value = value_deg(check, from.rotation, up);
-    let (sensitivity, budget, least) = match check.quantity() {
-        Quantity::Roll => {
-            let c = to_device(from.rotation, roll_sensitivity(to_body(from.rotation, up))?);
-            let budget = Budget::new(from.up, from.contact, c);
-            if budget.combined_deg() > ROLL_LOST_DEG {
-                return None;
-            }
-            (c, budget, 0.0)
-        }
-        quantity => {
-            let axis = to_device(from.rotation, check.axis_body());
-            let c = elevation_sensitivity(axis, up);
-            let mut budget = Budget::new(from.up, from.contact, c);
-            let off_plumb = match quantity {
-                Quantity::OffPlumb => value.min(180.0 - value),
-                _ => 90.0 - value.abs(),
-            };
-            let mut least = least_factor(off_plumb, budget.combined_deg());
-            if least > 0.0 {
-                let across = Budget::new(from.up, from.contact, cross(up, c));
-                budget = budget.or_larger(&across);
-                least = least.max(least_factor(off_plumb, budget.combined_deg()));
-            }
-            (c, budget, least)
-        }
+/// Value, budget and sensitivity (body frame) of a check; `None` for a roll that is lost.
+/// `budget_of` says what contributes to an angle that answers to up as told.
+pub(crate) fn measure(
+    check: Check,
+    up_body: Vec3,
+    budget_of: &dyn Fn(Vec3) -> Budget,
+) -> Option<(Measured, Budget, Vec3)> {
+    let value = value_deg(check, up_body);
+    let quantity = check.quantity();
+    let roll = quantity == Quantity::Roll;
+    let c = if roll {
+        roll_sensitivity(up_body)?
+    } else {
+        elevation_sensitivity(check.axis_body(), up_body)
     };
+    let mut budget = budget_of(c);
+    if roll && budget.combined_deg() > ROLL_LOST_DEG {
+        return None;
+    }
+    let off_plumb = off_plumb_deg(quantity, value);
+    let mut least = least_factor(off_plumb, budget.combined_deg());
+    if least > 0.0 {
+        budget = budget.or_larger(&budget_of(cross(up_body, c)));
+        least = least.max(least_factor(off_plumb, budget.combined_deg()));
+    }
     let combined_deg = budget.combined_deg();
-    let by_budget = budget.coverage_factor().max(least) * combined_deg;
-    // The channels share zero, scale and hold: what they differ by is none of those.
-    let by_other = from.other_up.map_or(0.0, |other| {
-        let difference = value_deg(check, from.rotation, other) - value;
-        1.5 * (difference - 360.0 * libm::roundf(difference / 360.0)).abs()
-    });
     let measured = Measured {
-        quantity: check.quantity(),
+        quantity,
         value_deg: value,
-        u_deg: by_budget.max(by_other),
+        u_deg: budget.coverage_factor().max(least) * combined_deg,
         combined_deg,
         rectangle_deg: budget.rectangle_deg,
     };
-    Some((measured, budget, sensitivity))
+    Some((measured, budget, c))
 }
 
-fn lost_roll(check: Check, from: &Basis<'_>) -> Outcome {
+/// How far a value is from plumb, degrees; infinite where plumb is nothing special.
+pub(crate) fn off_plumb_deg(quantity: Quantity, value: f32) -> f32 {
+    match quantity {
+        Quantity::Elevation => 90.0 - value.abs(),
+        Quantity::OffPlumb => value.min(180.0 - value),
+        Quantity::Roll => f32::INFINITY,
+    }
+}
+
+/// Verdict, margin and advice for what was measured. `eye` is what forbids a verdict, `after` the
+/// budget to expect after a move.
+pub(crate) fn conclude(
+    check: Check,
+    measured: Measured,
+    budget: Budget,
+    limit: &Limit,
+    eye: Option<Why>,
+    after: &Budget,
+) -> Outcome {
+    let (verdict, why) = match eye {
+        Some(why) => (Verdict::None, Some(why)),
+        None => decide(&measured, limit),
+    };
+    let judged = verdict != Verdict::None && limit.is_entered();
+    Outcome {
+        check,
+        measured: Some(measured),
+        budget,
+        verdict,
+        why,
+        margin_deg: margin_deg(verdict, &measured, limit).filter(|_| judged),
+        probability: judged.then(|| measured.probability(limit.permitted_deg())),
+        in_preferred: limit
+            .preferred_deg()
+            .map(|(low, high)| (low..=high).contains(&measured.near((low, high)))),
+        advice: advise(verdict, why, &measured, limit, after),
+    }
+}
+
+fn lost_roll(check: Check, budget: Budget) -> Outcome {
     Outcome {
         check,
         measured: None,
-        budget: Budget::new(from.up, from.contact, [0.0; 3]),
+        budget,
         verdict: Verdict::None,
         why: Some(Why::RollUndefined),
         margin_deg: None,

@@ -135,6 +135,38 @@ pub fn decide(measured: &Measured, limit: &Limit) -> (Verdict, Option<Why>) {
     }
 }
 
+/// Compares a measured angle with a limit that holds in operation, where the vehicle's working
+/// slope moves the value by up to `takes_deg` either way; `None`: by any amount. The worst of
+/// these positions must satisfy the limit, and when it surely doesn't the check is beyond.
+#[must_use]
+pub fn decide_in_operation(
+    measured: &Measured,
+    limit: &Limit,
+    takes_deg: Option<f32>,
+) -> (Verdict, Option<Why>) {
+    let (verdict, why) = decide(measured, limit);
+    if matches!(verdict, Verdict::Beyond | Verdict::None) || !limit.is_entered() {
+        return (verdict, why);
+    }
+    let Some(takes) = takes_deg else {
+        return (Verdict::NotProven, None);
+    };
+    let (low, high) = limit.permitted_deg();
+    let value = measured.near((low, high));
+    let range = measured.quantity.range_deg();
+    let u = measured.u_deg;
+    // A limit that the quantity cannot pass needs no room.
+    let high_fits = high >= range.1 || value + takes + u <= high;
+    let low_fits = low <= range.0 || value - takes - u >= low;
+    if high_fits && low_fits {
+        (Verdict::Within, None)
+    } else if value + takes - u > high || value - takes + u < low {
+        (Verdict::Beyond, None)
+    } else {
+        (Verdict::NotProven, why)
+    }
+}
+
 /// What is left to the limit when within (positive), or the excess when beyond (negative), after
 /// the uncertainty, degrees. `None` when not proven.
 #[must_use]

@@ -20,6 +20,16 @@ pub fn up_from_angles(beta_deg: f32, gamma_deg: f32) -> Vec3 {
     [-cb * sg, sb, cb * cg]
 }
 
+/// A direction of the device, on the earth: R = Z(α)·X(β)·Y(γ) applied to it, angles in degrees.
+/// Source: W3C *Device Orientation and Motion*, rotation Z-X'-Y''.
+#[must_use]
+pub fn on_earth(angles_deg: Vec3, v: Vec3) -> Vec3 {
+    let [(sa, ca), (sb, cb), (sg, cg)] = angles_deg.map(|a| libm::sincosf(a / DEG));
+    let (x, z) = (cg * v[0] + sg * v[2], cg * v[2] - sg * v[0]);
+    let (y, z) = (cb * v[1] - sb * z, sb * v[1] + cb * z);
+    [ca * x - sa * y, sa * x + ca * y, z]
+}
+
 /// Partial derivatives of [`up_from_angles`] by β and by γ, per radian.
 #[must_use]
 pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {

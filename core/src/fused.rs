@@ -43,6 +43,12 @@ impl Fused {
         self.up = angles_deg.map(|(beta, gamma)| up_from_angles(beta, gamma));
     }
 
+    /// β and γ held now, degrees.
+    #[must_use]
+    pub fn held_deg(&self) -> Option<(f32, f32)> {
+        self.held
+    }
+
     /// The up vector held now, device frame.
     #[must_use]
     pub fn up(&self) -> Option<Vec3> {

@@ -34,6 +34,12 @@ impl Hold {
         }
     }
 
+    /// Normal of the surface that the phone lies on, device frame: body z.
+    #[must_use]
+    pub fn normal(self) -> Vec3 {
+        self.rotation()[2].map(f32::from)
+    }
+
     /// Factor on a surface's hold uncertainty: a short edge stands on half the length. Assumed.
     fn hold_factor(self) -> f32 {
         match self {
@@ -133,12 +139,12 @@ impl core::fmt::Display for Refusal {
 
 impl core::error::Error for Refusal {}
 
-/// A way to hold the phone to a part, and what it can give.
+/// A way to hold the phone to a part, or to a table or the vehicle, and what it can give.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
 pub struct Placement {
-    /// The part.
-    pub part: Part,
+    /// The part; none for a table or the vehicle's own floor and rails.
+    pub part: Option<Part>,
     /// The side of the phone.
     pub hold: Hold,
     /// What it lies on.
@@ -175,17 +181,32 @@ impl Placement {
             return Err(Refusal::EdgeTooShort);
         }
         Ok(Self {
-            part,
+            part: Some(part),
             hold,
             surface,
             checks,
         })
     }
 
-    /// Normal of the surface, device frame: body z.
-    #[must_use]
-    pub fn normal_device(&self) -> Vec3 {
-        self.hold.rotation()[2].map(f32::from)
+    /// The placement of `hold` on a table, or on the vehicle's floor or rail: it gives no check,
+    /// but this phone's zero, or the vehicle's level.
+    ///
+    /// # Errors
+    /// [`Refusal`] on a round body or a bracket, and for the short edge where it is too short.
+    pub fn on_face(hold: Hold, surface: Surface) -> Result<Self, Refusal> {
+        match surface {
+            Surface::RoundBody | Surface::Bracket => return Err(Refusal::NoSuchSurface),
+            Surface::Sheet | Surface::Bar if hold == Hold::ShortEdge => {
+                return Err(Refusal::EdgeTooShort);
+            }
+            Surface::MetalFace | Surface::Sheet | Surface::Bar => {}
+        }
+        Ok(Self {
+            part: None,
+            hold,
+            surface,
+            checks: &[],
+        })
     }
 
     /// A surface's uncertainties as this hold meets them, degrees.

@@ -30,22 +30,35 @@
 #![forbid(unsafe_code)]
 
 pub mod advice;
+mod answers;
+pub mod blind;
 pub mod budget;
+pub mod calibration;
 pub mod check;
+mod cholesky;
 pub mod decision;
+pub mod findings;
 pub mod frames;
 pub mod fused;
 pub mod holds;
+pub mod in_vehicle;
 pub mod intake;
+pub mod level;
 mod limit_error;
 mod limit_set;
 pub mod limits;
 pub mod live;
 pub mod parts;
+pub mod phone;
 pub mod prior;
 pub mod reading;
 pub mod reason;
 pub mod report;
+pub mod reversal;
 pub mod rounded;
+pub mod sensor;
+pub mod shared;
+pub mod turn;
 pub mod vector;
+pub mod vehicle;
 pub mod window;

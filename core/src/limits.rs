@@ -51,6 +51,10 @@ pub struct Limit {
     pub basis: Basis,
     /// Document and page, or clause and vehicles.
     pub source: String<120>,
+    /// Whether the limit holds on the slopes that the vehicle works on, and not only on level
+    /// ground (a manual may already allow for travel).
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub holds_in_operation: bool,
     /// Length of the part between its two ends, mm, for height differences.
     pub length_mm: Option<f32>,
 }
@@ -69,6 +73,7 @@ impl Limit {
             allowance_deg: None,
             basis: Basis::Manual,
             source: String::new(),
+            holds_in_operation: false,
             length_mm: None,
         }
     }

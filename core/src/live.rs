@@ -1,57 +1,57 @@
 //! A phone held to a part: events in, verdicts out. This is the way in for a page.
 
-use crate::budget::{Contact, UpEstimate};
-use crate::check::{Basis, End, Outcome, answer};
+pub use crate::blind::Blind;
+use crate::calibration::Poses;
+use crate::check::End;
+use crate::findings::{Device, Findings};
 use crate::frames::to_body;
 use crate::fused::Fused;
 use crate::holds::{Hold, Placement, Refusal, Surface};
 use crate::intake::Intake;
+use crate::level::Level;
 use crate::limits::{LimitError, LimitSet};
 use crate::parts::{Check, Part};
+use crate::reading::Rest;
 pub use crate::reading::{Channel, Reading};
-use crate::reading::{by_acceleration, by_orientation};
 use crate::reason::NoReading;
+use crate::turn::Turn;
 use crate::vector::Vec3;
+use crate::vehicle::{Pointing, VehicleTerms};
 use crate::window::Window;
-use heapless::Vec;
 
 /// Time without any event after which there is no sensor, ms.
 const NO_SENSOR_MS: f64 = 1500.0;
 /// Age of the newest event beyond which nothing may be shown, ms.
 const STALE_MS: f64 = 300.0;
-/// Time to take the thumb off the screen before movement counts as placing, ms.
-const ARMING_MS: f64 = 1500.0;
-
-/// A blind reading: taken by itself once the phone has been placed and rests.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Blind {
-    /// Not armed.
-    Off,
-    /// Armed at this time, ms; waiting for the phone to be moved to its place.
-    Armed(f64),
-    /// Moved; waiting for rest.
-    Moved,
-    /// At rest: capture now.
-    Ready,
-}
-
 /// Everything between a phone's events and the answers.
 #[derive(Debug, Clone)]
 pub struct Live {
-    intake: Intake,
+    pub(crate) intake: Intake,
     window: Window,
-    fused: Fused,
+    pub(crate) fused: Fused,
+    /// Turn about the vertical that the browser gives, degrees.
+    pub(crate) alpha_deg: Option<f32>,
     /// The last motion event came without values.
     empty: bool,
     /// Motion events come without values: the fused orientation is alone.
     alone: bool,
     fault: Option<NoReading>,
     started_ms: Option<f64>,
-    placement: Option<Placement>,
-    limits: LimitSet,
-    ends: [Option<End>; Check::ALL.len()],
-    blind: Blind,
-    reading: Result<Reading, NoReading>,
+    /// Wall clock, ms.
+    pub(crate) clock_ms: f64,
+    pub(crate) placement: Option<Placement>,
+    pub(crate) limits: LimitSet,
+    pub(crate) ends: [Option<End>; Check::ALL.len()],
+    pub(crate) blind: Blind,
+    pub(crate) device: Device,
+    pub(crate) findings: Findings,
+    pub(crate) turn: Turn,
+    pub(crate) poses: Poses,
+    pub(crate) level: Option<Level>,
+    pub(crate) vehicle: VehicleTerms,
+    pub(crate) pointing: Pointing,
+    pub(crate) rest: Option<Rest>,
+    pub(crate) reading: Result<Reading, NoReading>,
 }
 
 impl Default for Live {
@@ -69,14 +69,24 @@ impl Live {
             window: Window::new(intake.count_m_s2()),
             intake,
             fused: Fused::default(),
+            alpha_deg: None,
             empty: false,
             alone: false,
             fault: None,
             started_ms: None,
+            clock_ms: 0.0,
             placement: None,
             limits: LimitSet::trade_usage(),
             ends: [None; Check::ALL.len()],
             blind: Blind::Off,
+            device: Device::default(),
+            findings: Findings::new(),
+            turn: Turn::new(),
+            poses: Poses::new(),
+            level: None,
+            vehicle: VehicleTerms::ASSUMED,
+            pointing: Pointing::Same,
+            rest: None,
             reading: Err(NoReading::Starting),
         }
     }
@@ -86,11 +96,25 @@ impl Live {
     /// # Errors
     /// [`Refusal`] where the pair can't give anything; the choice before it stays.
     pub fn select(&mut self, part: Part, hold: Hold, surface: Surface) -> Result<(), Refusal> {
-        self.placement = Some(Placement::new(part, hold, surface)?);
+        self.place(Placement::new(part, hold, surface)?);
+        Ok(())
+    }
+
+    /// Chooses a table, or the vehicle's floor or rail, to be read for itself.
+    ///
+    /// # Errors
+    /// [`Refusal`] where that can't be read so; the choice before it stays.
+    pub fn select_face(&mut self, hold: Hold, surface: Surface) -> Result<(), Refusal> {
+        self.place(Placement::on_face(hold, surface)?);
+        Ok(())
+    }
+
+    fn place(&mut self, placement: Placement) {
+        self.placement = Some(placement);
         self.ends = [None; Check::ALL.len()];
         self.blind = Blind::Off;
+        self.turn = Turn::new();
         self.restart(None);
-        Ok(())
     }
 
     /// What was chosen.
@@ -132,6 +156,11 @@ impl Live {
         self.intake.sign()
     }
 
+    /// Sets the wall clock, ms: what was found, and the vehicle's level, count for an hour by it.
+    pub fn set_clock(&mut self, unix_ms: f64) {
+        self.clock_ms = unix_ms;
+    }
+
     /// Takes a sign known from before, or 0 to learn it again.
     pub fn set_sign(&mut self, sign: i8) {
         self.intake.set_sign(sign);
@@ -141,22 +170,6 @@ impl Live {
     /// Decides the sign for a phone that lies face up now; 0 when it does not.
     pub fn learn_sign_face_up(&mut self) -> i8 {
         self.intake.learn_sign_face_up()
-    }
-
-    /// Arms a blind reading at `now_ms`.
-    pub fn arm(&mut self, now_ms: f64) {
-        self.blind = Blind::Armed(now_ms);
-    }
-
-    /// Ends a blind reading.
-    pub fn disarm(&mut self) {
-        self.blind = Blind::Off;
-    }
-
-    /// How far a blind reading has come.
-    #[must_use]
-    pub fn blind(&self) -> Blind {
-        self.blind
     }
 
     /// Share of the window that is filled, 0 to 1.
@@ -201,8 +214,16 @@ impl Live {
         self.fused.hold(sound.map(|(b, g)| (b as f32, g as f32)));
     }
 
+    /// The turn about the vertical of the same event, degrees: tells whether the phone was turned
+    /// end for end. No compass is needed.
+    pub fn heading(&mut self, alpha_deg: Option<f64>) {
+        let sound = alpha_deg.filter(|a| a.abs() <= 360.0);
+        self.alpha_deg = sound.map(|a| a as f32);
+    }
+
     fn restart(&mut self, fault: Option<NoReading>) {
         self.fault = fault;
+        self.turn.moved |= fault.is_some();
         self.window = Window::new(self.intake.count_m_s2());
         self.fused.restart();
     }
@@ -212,7 +233,13 @@ impl Live {
     /// # Errors
     /// Why there is no reading.
     pub fn tick(&mut self, now_ms: f64) -> Result<&Reading, NoReading> {
-        self.reading = self.read(now_ms);
+        self.reading = self.rest(now_ms).and_then(|rest| {
+            self.rest = Some(rest);
+            self.evaluate(&rest)
+        });
+        if self.reading.is_err() {
+            self.turn.note(self.reading.as_ref().err().copied());
+        }
         self.advance_blind(now_ms);
         self.reading()
     }
@@ -225,18 +252,8 @@ impl Live {
         self.reading.as_ref().map_err(|reason| *reason)
     }
 
-    fn advance_blind(&mut self, now_ms: f64) {
-        use NoReading::{Drifting, Moving, NotGravity, Tremor};
-        let moves = matches!(self.reading, Err(Moving | Tremor | NotGravity | Drifting));
-        self.blind = match self.blind {
-            Blind::Armed(since_ms) if moves && now_ms - since_ms > ARMING_MS => Blind::Moved,
-            Blind::Moved if self.reading.is_ok() => Blind::Ready,
-            Blind::Ready if self.reading.is_err() => Blind::Moved,
-            other => other,
-        };
-    }
-
-    fn read(&mut self, now_ms: f64) -> Result<Reading, NoReading> {
+    /// The last second, if the phone rests.
+    fn rest(&mut self, now_ms: f64) -> Result<Rest, NoReading> {
         let started_ms = *self.started_ms.get_or_insert(now_ms);
         let Some(last_ms) = self.intake.last_ms() else {
             let patient = now_ms - started_ms < NO_SENSOR_MS;
@@ -257,37 +274,13 @@ impl Live {
         if let Some(fault) = self.fault.filter(|_| self.window.is_fresh()) {
             return Err(fault);
         }
-        let mut reading = if self.alone {
-            by_orientation(&self.fused)?
+        let still = if self.alone {
+            None
         } else {
-            by_acceleration(&self.window, &self.fused, self.intake.is_fine())?
+            Some(self.window.still()?)
         };
-        let other_up = self.fused.mean().filter(|_| !self.alone);
-        reading.outcomes = self.answers(&reading.up, other_up);
-        Ok(reading)
-    }
-
-    fn answers(&self, up: &UpEstimate, other_up: Option<Vec3>) -> Vec<Outcome, 2> {
-        let Some(placement) = &self.placement else {
-            return Vec::new();
-        };
-        let (hold_deg, align_deg) =
-            placement.contact_deg(self.limits.surface_deg(placement.surface));
-        let contact = Contact {
-            hold_deg,
-            align_deg,
-            normal: placement.normal_device(),
-        };
-        let from = Basis {
-            up,
-            other_up,
-            rotation: &placement.hold.rotation(),
-            contact: &contact,
-        };
-        let checks = placement.checks.iter().take(2);
-        checks
-            .map(|&c| answer(c, &from, &self.limits.limit(c), self.ends[c as usize]))
-            .collect()
+        let (count, fine) = (self.window.count_m_s2(), self.intake.is_fine());
+        Ok(Rest::new(still, count, fine, &self.fused))
     }
 
     /// Up in the body frame of the chosen placement, where there is a reading.

@@ -12,6 +12,18 @@ pub const ZERO_MG: f32 = 8.0;
 /// Cross-axis error, share of full scale; one with the zero until a reversal. Simulated.
 pub const CROSS_AXIS: f32 = 0.002;
 
+/// Zero found by a reversal, or a calibration: for how long it counts in full in the same place, ms.
+/// One hour. Assumed: 1 mg/K is typical of the parts (BMI160 data sheet), and a cab cools by 20 K.
+pub const FOUND_FOR_MS: f64 = 3_600_000.0;
+
+/// Largest zero of one axis that is still a sensor's and not a mistake, share of gravity.
+/// BMI160 data sheet: ±40 mg; twice that with board and case.
+pub const LARGEST_ZERO: f32 = 0.08;
+
+/// What a phone's own case, bump or edge adds to its zero from one side to another, degrees.
+/// Assumed: half a millimetre under 140 mm is 0.20°.
+pub const SIDE_TO_SIDE_DEG: f32 = 0.2;
+
 /// Scale error of one axis. Recordings: 0.3 to 0.5 %.
 pub const SCALE: f32 = 0.005;
 

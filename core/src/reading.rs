@@ -1,14 +1,16 @@
-//! What the last second of a phone says: its up vector and how uncertain that is.
+//! What a second of rest says: an up vector by either channel, and how uncertain it is.
 
 use crate::budget::UpEstimate;
 use crate::check::Outcome;
 use crate::frames::DEG;
-use crate::fused::Fused;
-use crate::prior::{AGREE_DEG, AT_REST_M_S2, NOISE_STEPS, UNSEEN_STEP_M_S2};
+use crate::fused::{Fused, Settled};
+use crate::in_vehicle::InVehicle;
+use crate::prior::{AGREE_DEG, AT_REST_M_S2, NOISE_STEPS, STANDARD_GRAVITY_M_S2, UNSEEN_STEP_M_S2};
 use crate::reason::NoReading;
-use crate::rounded::{AxisEstimate, AxisSums, estimate, inflation};
+use crate::rounded::{AxisSums, estimate, noise_bounds};
+use crate::sensor::Sensor;
 use crate::vector::{Vec3, norm, scaled};
-use crate::window::{Still, Window};
+use crate::window::Still;
 use heapless::Vec;
 
 /// Allowance on slow movement of the fused orientation, degrees: its own rounding.
@@ -26,6 +28,25 @@ pub enum Channel {
     Orientation,
 }
 
+impl Channel {
+    /// Both channels.
+    pub const ALL: [Self; 2] = [Self::Acceleration, Self::Orientation];
+}
+
+/// What is known of the zero behind a reading.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub enum ZeroBy {
+    /// Nothing: phone not yet checked.
+    Assumed,
+    /// A turn on a table, or a calibration, that still counts.
+    Found,
+    /// This reading itself: the phone was turned end for end on the part.
+    Turn,
+}
+
 /// What the last second says.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reading {
@@ -39,110 +60,203 @@ pub struct Reading {
     pub rate_hz: f32,
     /// Step of the values, m/s².
     pub step_m_s2: f32,
-    /// The checks that the placement gives, answered.
+    /// What is known of the zero.
+    pub zero_by: ZeroBy,
+    /// The checks that the placement gives, answered as parked.
     pub outcomes: Vec<Outcome, 2>,
+    /// The same in the vehicle, where its level is known.
+    pub in_vehicle: Option<InVehicle>,
 }
 
-/// From acceleration, where the phone rests; the fused orientation may object.
-pub(crate) fn by_acceleration(
-    window: &Window,
-    fused: &Fused,
-    fine: bool,
-) -> Result<Reading, NoReading> {
-    let still = window.still()?;
-    let count = window.count_m_s2();
-    let step_counts = step_counts(&still, fine, count);
-    let axes = estimates(&still);
-    let force: Vec3 = core::array::from_fn(|i| f32::from(still.origin[i]) + axes[i].value);
-    let length = norm(force);
-    if !(AT_REST_M_S2.0..AT_REST_M_S2.1).contains(&(length * count)) {
-        return Err(NoReading::NotGravity);
-    }
-    // A sensor whose own step is coarser than a count leaves half of that step.
-    let own_half = if step_counts > 1.0 {
-        0.5 * step_counts
-    } else {
-        0.0
-    };
-    let half = axes.map(|a| a.half_width.max(own_half) / length);
-    let up = UpEstimate {
-        up: scaled(force, 1.0 / length),
-        noise: axes.map(|a| a.noise / length),
-        half_steps: core::array::from_fn(|i| {
-            core::array::from_fn(|j| if i == j { half[i] } else { 0.0 })
-        }),
-        worst_half_step: 0.5 * step_counts / length,
-        settle_deg: 0.0,
-    };
-    compare_channels(fused, &up, half)?;
-    Ok(Reading {
-        channel: Channel::Acceleration,
-        up,
-        samples: still.axes[0].n,
-        rate_hz: still.rate_hz,
-        step_m_s2: step_counts * count,
-        outcomes: Vec::new(),
-    })
+/// One placement at rest: what is kept of it, whatever is known of the phone's zero.
+#[derive(Debug, Clone, Copy)]
+pub struct Rest {
+    /// The last second's sums; `None` where the orientation channel is alone.
+    pub still: Option<Still>,
+    /// Size of a count, m/s².
+    pub count_m_s2: f32,
+    /// Whether the values come unrounded.
+    pub fine: bool,
+    /// Three seconds of fused orientation, where they are there.
+    pub settled: Option<Settled>,
+    /// Mean of the last second of fused orientation.
+    pub fused: Option<Vec3>,
+    /// Slow movement that it shows, degrees.
+    pub drift_deg: f32,
 }
 
-/// Step of the sensor behind the counts, in counts.
-fn step_counts(still: &Still, fine: bool, count_m_s2: f32) -> f32 {
-    match still.least_change {
-        Some(change) => f32::from(change),
-        None if fine => UNSEEN_STEP_M_S2 / count_m_s2,
-        None => 1.0,
+impl Rest {
+    /// Puts the last second together.
+    #[must_use]
+    pub fn new(still: Option<Still>, count_m_s2: f32, fine: bool, fused: &Fused) -> Self {
+        Self {
+            still,
+            count_m_s2,
+            fine,
+            settled: fused.settled(),
+            fused: fused.mean(),
+            drift_deg: fused.drift_deg().unwrap_or(0.0),
+        }
     }
-}
 
-/// Lets the fused orientation object: by slow movement, or by saying something else.
-fn compare_channels(fused: &Fused, up: &UpEstimate, half: Vec3) -> Result<(), NoReading> {
-    let noise_deg = up.noise.into_iter().fold(0.0, f32::max) * DEG;
-    if fused
-        .drift_deg()
-        .is_some_and(|d| d > DRIFT_DEG + 1.2 * noise_deg)
-    {
-        return Err(NoReading::Drifting);
+    /// Up by acceleration, with `noise_steps` as bounds of a sample's noise; the fused
+    /// orientation may object. The sensor is an unchecked one.
+    ///
+    /// # Errors
+    /// [`NoReading::NoSensor`], [`NoReading::NotGravity`], [`NoReading::Drifting`],
+    /// [`NoReading::ChannelsDisagree`].
+    pub fn by_acceleration(&self, noise_steps: (f32, f32)) -> Result<UpEstimate, NoReading> {
+        let still = self.still.as_ref().ok_or(NoReading::NoSensor)?;
+        let axes = still
+            .axes
+            .each_ref()
+            .map(|a| estimate(a, still.inflation, noise_steps));
+        let force: Vec3 = core::array::from_fn(|i| f32::from(still.origin[i]) + axes[i].value);
+        let length = norm(force);
+        if !(AT_REST_M_S2.0..AT_REST_M_S2.1).contains(&(length * self.count_m_s2)) {
+            return Err(NoReading::NotGravity);
+        }
+        // A sensor whose own step is coarser than a count leaves half of that step.
+        let step = self.step_counts(still);
+        let own_half = if step > 1.0 { 0.5 * step } else { 0.0 };
+        let half = axes.map(|a| a.half_width.max(own_half) / length);
+        let up = UpEstimate {
+            up: scaled(force, 1.0 / length),
+            noise: axes.map(|a| a.noise / length),
+            half_steps: along_axes(half),
+            worst_half_step: 0.5 * step / length,
+            settle_deg: 0.0,
+            sensor: Sensor::assumed(),
+        };
+        self.compare_channels(&up, half)?;
+        Ok(up)
     }
-    let Some(other) = fused.mean() else {
-        return Ok(());
-    };
-    let allowed = |i: usize| half[i] + 2.2 * up.noise[i] + AGREE_DEG / DEG;
-    if (0..3).any(|i| (up.up[i] - other[i]).abs() > allowed(i)) {
-        return Err(NoReading::ChannelsDisagree);
-    }
-    Ok(())
-}
 
-/// From the fused orientation alone, where a browser gives no acceleration.
-pub(crate) fn by_orientation(fused: &Fused) -> Result<Reading, NoReading> {
-    let settled = fused.settled().ok_or(NoReading::Settling)?;
-    if fused.drift_deg().is_some_and(|d| d > 2.0 * DRIFT_DEG) {
-        return Err(NoReading::Drifting);
-    }
-    // Slow noise of the filter is invisible in a second: 0.6 of the accelerometer's, which
-    // nobody sees here, so the noisiest one.
-    let unseen = 0.6 * NOISE_STEPS.1 * 0.1 / 9.8 / libm::sqrtf(60.0);
-    let noise = libm::hypotf(settled.noise_deg / DEG, unseen);
-    let [by_beta, by_gamma] = settled.half_steps;
-    Ok(Reading {
-        channel: Channel::Orientation,
-        up: UpEstimate {
+    /// Up by the fused orientation. The sensor is an unchecked one.
+    ///
+    /// # Errors
+    /// [`NoReading::Settling`], [`NoReading::Drifting`].
+    pub fn by_orientation(&self) -> Result<UpEstimate, NoReading> {
+        let settled = self.settled.as_ref().ok_or(NoReading::Settling)?;
+        if self.drift_deg > 2.0 * DRIFT_DEG {
+            return Err(NoReading::Drifting);
+        }
+        // Slow noise of the filter is invisible in a second: 0.6 of the accelerometer's noise of
+        // the mean stands for it (simulated). Where nobody sees that, the noisiest one.
+        let unseen =
+            self.still
+                .as_ref()
+                .map_or(NOISE_STEPS.1 * 0.1 / 9.8 / libm::sqrtf(60.0), |still| {
+                    let noise = |a: &AxisSums| estimate(a, still.inflation, NOISE_STEPS).noise;
+                    let largest = still.axes.iter().map(noise).fold(0.0, f32::max);
+                    largest * self.count_m_s2 / 9.8
+                });
+        let noise = libm::hypotf(settled.noise_deg / DEG, 0.6 * unseen);
+        let [by_beta, by_gamma] = settled.half_steps;
+        let mut half_steps = [[0.0; 3]; 6];
+        half_steps[0] = by_beta;
+        half_steps[1] = by_gamma;
+        Ok(UpEstimate {
             up: settled.up,
             noise: [noise; 3],
-            half_steps: [by_beta, by_gamma, [0.0; 3]],
+            half_steps,
             worst_half_step: norm(by_beta),
             settle_deg: settled.settle_deg,
-        },
-        samples: 60,
-        rate_hz: 60.0,
-        step_m_s2: 0.0,
-        outcomes: Vec::new(),
-    })
+            sensor: Sensor::assumed(),
+        })
+    }
+
+    /// Up by a channel.
+    ///
+    /// # Errors
+    /// As the channel's own.
+    pub fn by(&self, channel: Channel, noise_steps: (f32, f32)) -> Result<UpEstimate, NoReading> {
+        match channel {
+            Channel::Acceleration => self.by_acceleration(noise_steps),
+            Channel::Orientation => self.by_orientation(),
+        }
+    }
+
+    /// Mean up of a channel over the last second, whatever its uncertainty.
+    #[must_use]
+    pub fn mean_up(&self, channel: Channel) -> Option<Vec3> {
+        match channel {
+            Channel::Acceleration => self.by_acceleration(NOISE_STEPS).ok().map(|up| up.up),
+            Channel::Orientation => self.fused,
+        }
+    }
+
+    /// Length of the specific force, share of standard gravity; 0 where there is none.
+    #[must_use]
+    pub fn length_g(&self) -> f32 {
+        self.still.as_ref().map_or(0.0, |still| {
+            let force: Vec3 =
+                core::array::from_fn(|i| f32::from(still.origin[i]) + still.axes[i].mean());
+            norm(force) * self.count_m_s2 / STANDARD_GRAVITY_M_S2
+        })
+    }
+
+    /// Samples and samples a second behind it.
+    #[must_use]
+    pub fn samples(&self) -> (u32, f32) {
+        self.still
+            .as_ref()
+            .map_or((60, 60.0), |still| (still.axes[0].n, still.rate_hz))
+    }
+
+    /// Step of the acceleration values, m/s²; 0 where there are none.
+    #[must_use]
+    pub fn step_m_s2(&self) -> f32 {
+        self.still
+            .as_ref()
+            .map_or(0.0, |still| self.step_counts(still) * self.count_m_s2)
+    }
+
+    /// Step of the sensor behind the counts, in counts.
+    fn step_counts(&self, still: &Still) -> f32 {
+        match still.least_change {
+            Some(change) => f32::from(change),
+            None if self.fine => UNSEEN_STEP_M_S2 / self.count_m_s2,
+            None => 1.0,
+        }
+    }
+
+    /// Lets the fused orientation object: by slow movement, or by saying something else.
+    fn compare_channels(&self, up: &UpEstimate, half: Vec3) -> Result<(), NoReading> {
+        let noise_deg = up.noise.into_iter().fold(0.0, f32::max) * DEG;
+        if self.drift_deg > DRIFT_DEG + 1.2 * noise_deg {
+            return Err(NoReading::Drifting);
+        }
+        let Some(other) = self.fused else {
+            return Ok(());
+        };
+        let allowed = |i: usize| half[i] + 2.2 * up.noise[i] + AGREE_DEG / DEG;
+        if (0..3).any(|i| (up.up[i] - other[i]).abs() > allowed(i)) {
+            return Err(NoReading::ChannelsDisagree);
+        }
+        Ok(())
+    }
 }
 
-fn estimates(still: &Still) -> [AxisEstimate; 3] {
-    let n = still.axes[0].n;
-    let variances = core::array::from_fn(|i| AxisSums::variance(&still.axes[i]));
-    let factor = inflation(n, &still.batch_means, variances);
-    core::array::from_fn(|i| estimate(&still.axes[i], factor, NOISE_STEPS))
+/// Bounds of the noise of one sample that several placements of one phone show together, in
+/// rounding steps; as assumed where values are not rounded.
+#[must_use]
+pub fn noise_of<'a>(placements: impl Iterator<Item = &'a Rest>) -> (f32, f32) {
+    let (mut total, mut windows) = (0.0, 0);
+    for rest in placements {
+        let Some(still) = rest.still.filter(|_| !rest.fine) else {
+            return NOISE_STEPS;
+        };
+        total += still.axes.iter().map(AxisSums::variance).sum::<f32>();
+        windows += 3;
+    }
+    if windows < 6 {
+        return NOISE_STEPS;
+    }
+    noise_bounds(total / windows as f32, windows)
+}
+
+/// One rectangle along each axis.
+fn along_axes(half: Vec3) -> [Vec3; 6] {
+    core::array::from_fn(|i| core::array::from_fn(|j| if i == j { half[i] } else { 0.0 }))
 }

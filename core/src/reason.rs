@@ -41,11 +41,18 @@ pub enum NoReading {
     SignUnknown,
     /// The sign of gravity changed.
     SignFlipped,
+    /// The first placement of a turn is kept, and the phone has not been turned end for end yet.
+    NotTurned,
+    /// The first placement of a turn is more than three minutes old.
+    TurnTooOld,
+    /// The two placements of a turn don't fit together: the phone was tipped, it rocks, or the
+    /// part has moved.
+    TurnDisagrees,
 }
 
 impl NoReading {
     /// All reasons, in the order of their codes; the code of the first is 1.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 20] = [
         Self::Starting,
         Self::Filling,
         Self::NoSensor,
@@ -63,6 +70,9 @@ impl NoReading {
         Self::ChannelsDisagree,
         Self::SignUnknown,
         Self::SignFlipped,
+        Self::NotTurned,
+        Self::TurnTooOld,
+        Self::TurnDisagrees,
     ];
 
     /// The reason's name in reports and messages.
@@ -86,6 +96,9 @@ impl NoReading {
             Self::ChannelsDisagree => "channels_disagree",
             Self::SignUnknown => "sign_unknown",
             Self::SignFlipped => "sign_flipped",
+            Self::NotTurned => "not_turned",
+            Self::TurnTooOld => "turn_too_old",
+            Self::TurnDisagrees => "turn_disagrees",
         }
     }
 

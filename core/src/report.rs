@@ -6,10 +6,14 @@ use crate::check::{End, Outcome};
 use crate::decision::{Verdict, Why};
 use crate::frames::{elevation_deg, roll_deg, roll_sensitivity, to_body};
 use crate::holds::{Hold, Surface};
+use crate::in_vehicle::Working;
+use crate::level::LevelRefusal;
 use crate::limits::{Basis, Limit};
 use crate::live::{Channel, Live, Reading};
 use crate::parts::{Check, Part};
+use crate::reading::ZeroBy;
 use crate::reason::NoReading;
+use crate::vehicle::{Pointing, VehicleTerms};
 use heapless::{String, Vec};
 
 /// The format's name in JSON.
@@ -79,7 +83,7 @@ pub struct CheckReport {
     /// Whether it lies in the preferred band, where there is one.
     pub in_preferred: Option<bool>,
     /// Where the uncertainty comes from.
-    pub contributions: [Contribution; 7],
+    pub contributions: [Contribution; 10],
     /// The largest of them.
     pub dominant: Source,
     /// What to do next.
@@ -111,26 +115,50 @@ pub struct Report {
     pub rate_hz: f32,
     /// Samples.
     pub samples: u32,
-    /// Whether this phone's zero has been found by turning it; not in this version.
-    pub phone_checked: bool,
+    /// What is known of the phone's zero.
+    pub zero_by: ZeroBy,
     /// Up in the body frame.
     pub up: [f32; 3],
     /// Elevation of body x, degrees, for people.
     pub pitch_deg: f32,
     /// Roll about body x, degrees, for people; `None` where this placement can't give it.
     pub roll_deg: Option<f32>,
-    /// The checks.
+    /// The checks, as parked.
     pub checks: Vec<CheckReport, 2>,
+    /// The same in the vehicle; `None` where its level was not read.
+    pub vehicle: Option<VehicleReport>,
+}
+
+/// The checks of a capture in the vehicle.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub struct VehicleReport {
+    /// Up in the rail's body frame.
+    pub level_up: [f32; 3],
+    /// Age of that reading, seconds.
+    pub level_age_s: f64,
+    /// What was told of the vehicle.
+    pub terms: VehicleTerms,
+    /// Which way the part points against the phone on the rail.
+    pub pointing: Pointing,
+    /// Why the checks can't be answered in the vehicle, if so.
+    pub refused: Option<LevelRefusal>,
+    /// The checks, as if the vehicle stood level.
+    pub checks: Vec<CheckReport, 2>,
+    /// What the working slope takes of each, where one was told.
+    pub working: Vec<Option<Working>, 2>,
 }
 
 impl Live {
     /// Captures the reading of the last [`Live::tick`].
     ///
     /// # Errors
-    /// Why there is no reading; [`NoReading::Starting`] also where no placement was chosen.
+    /// Why there is no reading; [`NoReading::Starting`] also where no part was chosen.
     pub fn capture(&self) -> Result<Report, NoReading> {
         let reading = self.reading()?;
         let placement = self.placement().ok_or(NoReading::Starting)?;
+        let part = placement.part.ok_or(NoReading::Starting)?;
         let up = to_body(&placement.hold.rotation(), reading.up.up);
         let flat = matches!(
             placement.surface,
@@ -139,7 +167,7 @@ impl Live {
         Ok(Report {
             format: FORMAT,
             version: VERSION,
-            part: placement.part,
+            part,
             hold: placement.hold,
             surface: placement.surface,
             channel: reading.channel,
@@ -147,24 +175,36 @@ impl Live {
             step_m_s2: reading.step_m_s2,
             rate_hz: reading.rate_hz,
             samples: reading.samples,
-            phone_checked: false,
+            zero_by: reading.zero_by,
             up,
             pitch_deg: elevation_deg([1.0, 0.0, 0.0], up),
             // Steeper than 84° a roll is a matter of luck.
             roll_deg: roll_sensitivity(up)
                 .filter(|c| flat && crate::vector::norm(*c) < 10.0)
                 .map(|_| roll_deg(up)),
-            checks: self.check_reports(reading),
+            checks: reading.outcomes.iter().map(|o| self.reported(o)).collect(),
+            vehicle: self.vehicle_report(reading),
         })
     }
 
-    fn check_reports(&self, reading: &Reading) -> Vec<CheckReport, 2> {
-        let told = |o: &Outcome| self.end_told(o.check).filter(|_| o.check.asks_lower_end());
-        reading
-            .outcomes
-            .iter()
-            .map(|o| check_report(o, &self.limits().limit(o.check), told(o)))
-            .collect()
+    fn reported(&self, o: &Outcome) -> CheckReport {
+        let told = self.end_told(o.check).filter(|_| o.check.asks_lower_end());
+        check_report(o, &self.limits().limit(o.check), told)
+    }
+
+    fn vehicle_report(&self, reading: &Reading) -> Option<VehicleReport> {
+        let level = self.level()?;
+        let answers = reading.in_vehicle.as_ref()?;
+        let given = answers.as_ref().map_or(&[][..], |a| a);
+        Some(VehicleReport {
+            level_up: level.up_body(),
+            level_age_s: (self.clock_ms - level.taken_ms) / 1000.0,
+            terms: *self.vehicle(),
+            pointing: self.pointing(),
+            refused: answers.as_ref().err().copied(),
+            checks: given.iter().map(|v| self.reported(&v.outcome)).collect(),
+            working: given.iter().map(|v| v.working).collect(),
+        })
     }
 }
 

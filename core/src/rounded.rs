@@ -120,6 +120,27 @@ pub fn inflation(n: u32, batch_means: &[Vec3], variances: Vec3) -> f32 {
     (n as f32 * of_mean / total).max(1.0)
 }
 
+/// Bounds of the noise of one sample, in counts, from the mean variance of several windows at
+/// different places between the steps: an axis that shows one level says nothing alone, many do.
+///
+/// The mean of a rounded variance over all places is σ/√π for little noise and σ² + 1/12 beyond
+/// (exact integral; Sheppard). The width is the simulated scatter of that mean.
+#[must_use]
+pub fn noise_bounds(mean_variance: f32, windows: u32) -> (f32, f32) {
+    let much = mean_variance >= 0.159;
+    let s = if much {
+        libm::sqrtf(mean_variance - 1.0 / 12.0)
+    } else {
+        mean_variance / 0.564
+    };
+    let root = libm::sqrtf(windows.max(1) as f32);
+    let scatter = if much { 0.435 } else { 0.87 };
+    let ratio = 0.15 + scatter / (libm::sqrtf(s.max(0.02)) * root);
+    let low = (s / (1.0 + ratio)).clamp(0.02, 0.4);
+    let high = (s * (1.0 + ratio)).max(0.6 / root).clamp(0.05, 0.5);
+    (low, high.max(low))
+}
+
 /// How many standard deviations away a third level must lie to stay unseen, by effective count.
 fn third_level_z(effective: f32) -> f32 {
     match effective {

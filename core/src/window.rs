@@ -4,7 +4,7 @@
 //! No sample is stored beyond a ring of sixteen, which tells tremor from noise.
 
 use crate::reason::NoReading;
-use crate::rounded::AxisSums;
+use crate::rounded::{AxisSums, inflation};
 use crate::vector::Vec3;
 use heapless::Deque;
 
@@ -70,8 +70,8 @@ pub struct Still {
     pub axes: [AxisSums; 3],
     /// The count that the sums start from.
     pub origin: [i16; 3],
-    /// Mean of each batch, in counts from `origin`.
-    pub batch_means: [Vec3; BATCHES],
+    /// Factor by which colour widens the variance of the mean.
+    pub inflation: f32,
     /// Smallest change seen of any axis, counts; `None` when nothing changed.
     pub least_change: Option<u16>,
     /// Samples a second.
@@ -255,21 +255,27 @@ impl Window {
             squares: total.squares[i],
             range: (total.low[i], total.high[i]),
         });
+        let variances = axes.each_ref().map(AxisSums::variance);
         let still = Still {
             axes,
             origin,
-            batch_means: means,
+            inflation: inflation(total.n, &means, variances),
             least_change: (total.least_change < u16::MAX).then_some(total.least_change),
             rate_hz: total.n as f32 * 1e6 / total.span_us.max(1) as f32,
         };
-        self.judge(&still, &total)?;
+        self.judge(&still, &total, &means)?;
         Ok(still)
     }
 
     /// Tremor and movement. The thresholds are those of the estimator's study, in steps of
     /// 0.1 m/s² (refuses at most 0.05 % of still phones for tremor, 3 % for movement at the
     /// noisiest; a knock below 0.6° can hide in a rounding step).
-    fn judge(&self, still: &Still, total: &Batch) -> Result<(), NoReading> {
+    fn judge(
+        &self,
+        still: &Still,
+        total: &Batch,
+        means: &[Vec3; BATCHES],
+    ) -> Result<(), NoReading> {
         let steps = self.count_m_s2 / 0.1;
         let mean_half = |(sum, n): (u32, u32)| sum as f32 / (2 * n.max(1)) as f32;
         let (d_half, d_whole) = (mean_half(total.half), mean_half(total.whole));
@@ -286,7 +292,7 @@ impl Window {
         }
         let wander = (0..3)
             .map(|i| {
-                let of_axis = still.batch_means.iter().map(|m| m[i]);
+                let of_axis = means.iter().map(|m| m[i]);
                 let (low, high) =
                     of_axis.fold((f32::MAX, f32::MIN), |(l, h), v| (l.min(v), h.max(v)));
                 high - low

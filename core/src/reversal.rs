@@ -1,0 +1,185 @@
+//! Reversal: the same reading with the phone turned end for end about the surface's normal. Half
+//! the difference is the part's, half the sum is the phone's zero; the zero along the normal stays
+//! unknown, the hold counts in full.
+
+use crate::budget::{Contact, UpEstimate};
+use crate::prior::LARGEST_ZERO;
+use crate::sensor::Sensor;
+use crate::vector::{Vec3, cross, dot, minus, norm, scaled, unit};
+
+/// Why placements don't make a reversal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+#[non_exhaustive]
+pub enum TurnRefusal {
+    /// The surface's slope differs between the placements by more than noise and hold: the phone
+    /// was tipped, it rocks, or the part has moved.
+    Tipped,
+    /// The zero that they would mean is larger than any sensor's.
+    ZeroTooLarge,
+    /// Two pairs of placements find different zeros.
+    PairsDisagree,
+    /// Two placements that belong together were not turned by half against each other.
+    NotOpposite,
+    /// Two or four placements are needed.
+    WrongCount,
+}
+
+impl TurnRefusal {
+    /// All refusals, in the order of their codes, from 1; 0 is left for "found".
+    pub const ALL: [Self; 5] = [
+        Self::Tipped,
+        Self::ZeroTooLarge,
+        Self::PairsDisagree,
+        Self::NotOpposite,
+        Self::WrongCount,
+    ];
+
+    /// The refusal's name in messages.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Tipped => "tipped",
+            Self::ZeroTooLarge => "zero_too_large",
+            Self::PairsDisagree => "pairs_disagree",
+            Self::NotOpposite => "not_opposite",
+            Self::WrongCount => "wrong_count",
+        }
+    }
+}
+
+impl core::fmt::Display for TurnRefusal {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.name())
+    }
+}
+
+impl core::error::Error for TurnRefusal {}
+
+/// A zero found, and the up vector at which it was.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub struct FoundZero {
+    /// The zero, share of gravity, device axes; 0 along the normal, where it can't be found.
+    pub zero: Vec3,
+    /// Its standard uncertainty.
+    pub u_zero: Vec3,
+    /// Mean up vector of the placements.
+    pub found_at: Vec3,
+}
+
+/// How many standard uncertainties two placements may differ by. 99 % of a normal.
+const APART: f32 = 2.6;
+
+/// The part's up vector, in the first placement's frame, from two placements of a phone turned by
+/// half about `contact.normal`. `sensor` is what is known of it along the normal.
+///
+/// # Errors
+/// [`TurnRefusal::Tipped`], [`TurnRefusal::ZeroTooLarge`].
+pub fn turned(
+    first: &UpEstimate,
+    second: &UpEstimate,
+    contact: &Contact,
+    sensor: &Sensor,
+) -> Result<UpEstimate, TurnRefusal> {
+    let n = contact.normal;
+    pair_zero(first, second, contact)?;
+    let back = half_turn(second.up, n);
+    let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + back[i]));
+    let mut half_steps = [[0.0; 3]; 6];
+    let rectangles = first.half_steps.iter().take(3).copied();
+    let others = second.half_steps.iter().take(3).map(|h| half_turn(*h, n));
+    for (to, from) in half_steps.iter_mut().zip(rectangles.chain(others)) {
+        *to = scaled(from, 0.5);
+    }
+    let both = UpEstimate {
+        up: unit(mean).ok_or(TurnRefusal::Tipped)?,
+        noise: core::array::from_fn(|i| 0.5 * libm::hypotf(first.noise[i], second.noise[i])),
+        half_steps,
+        worst_half_step: first.worst_half_step.max(second.worst_half_step),
+        settle_deg: 0.5 * libm::hypotf(first.settle_deg, second.settle_deg),
+        sensor: first.sensor,
+    };
+    Ok(sensor.after_a_turn(n).apply(&both))
+}
+
+/// The phone's zero across the normal, from two placements turned by half, or from four turned by
+/// a quarter each, either way round.
+///
+/// # Errors
+/// [`TurnRefusal`].
+pub fn find_zero(placements: &[UpEstimate], contact: &Contact) -> Result<FoundZero, TurnRefusal> {
+    match placements {
+        [first, second] => pair_zero(first, second, contact),
+        [a, b, c, d] => {
+            let one = pair_zero(a, c, contact)?;
+            let two = pair_zero(b, d, contact)?;
+            let apart = minus(one.zero, two.zero);
+            let allowed = |i: usize| APART * libm::hypotf(one.u_zero[i], two.u_zero[i]) + 1e-6;
+            if (0..3).any(|i| apart[i].abs() > allowed(i)) {
+                return Err(TurnRefusal::PairsDisagree);
+            }
+            let mean = |p: Vec3, q: Vec3| core::array::from_fn(|i| 0.5 * (p[i] + q[i]));
+            Ok(FoundZero {
+                zero: mean(one.zero, two.zero),
+                u_zero: core::array::from_fn(|i| 0.5 * libm::hypotf(one.u_zero[i], two.u_zero[i])),
+                found_at: mean(one.found_at, two.found_at),
+            })
+        }
+        _ => Err(TurnRefusal::WrongCount),
+    }
+}
+
+fn pair_zero(
+    first: &UpEstimate,
+    second: &UpEstimate,
+    contact: &Contact,
+) -> Result<FoundZero, TurnRefusal> {
+    let n = contact.normal;
+    let hold = contact.hold_deg / crate::frames::DEG;
+    let settle = libm::hypotf(first.settle_deg, second.settle_deg) / crate::frames::DEG;
+    let noise: Vec3 = core::array::from_fn(|i| libm::hypotf(first.noise[i], second.noise[i]));
+    let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + second.up[i]));
+    let slope = norm(cross(n, minus(first.up, mean)));
+    // Along the normal both placements must say the same, but for what each is unsure of.
+    let steps: f32 = [first, second]
+        .iter()
+        .flat_map(|p| p.half_steps.iter())
+        .map(|h| dot(*h, n).abs())
+        .sum();
+    let unsure = dot(noise, n).abs() + settle + 1.5 * hold * slope;
+    if dot(minus(first.up, second.up), n).abs() > steps + APART * unsure + 1e-4 {
+        return Err(TurnRefusal::Tipped);
+    }
+    let zero = across(mean, n);
+    if zero.iter().any(|z| z.abs() > LARGEST_ZERO) {
+        return Err(TurnRefusal::ZeroTooLarge);
+    }
+    let align = contact.align_deg / crate::frames::DEG * slope;
+    let u_zero = core::array::from_fn(|i| {
+        let step: f32 = [first, second]
+            .iter()
+            .flat_map(|p| p.half_steps.iter())
+            .map(|h| h[i] * h[i])
+            .sum();
+        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step / 3.0)
+            + 0.5 * (hold * hold + align * align);
+        libm::sqrtf(squared) * (1.0 - n[i].abs())
+    });
+    Ok(FoundZero {
+        zero,
+        u_zero,
+        found_at: mean,
+    })
+}
+
+/// `v` turned by half about the unit vector `n`.
+#[must_use]
+pub fn half_turn(v: Vec3, n: Vec3) -> Vec3 {
+    minus(scaled(n, 2.0 * dot(v, n)), v)
+}
+
+/// `v` without its part along `n`.
+fn across(v: Vec3, n: Vec3) -> Vec3 {
+    minus(v, scaled(n, dot(v, n)))
+}

@@ -1,0 +1,95 @@
+//! Errors that several readings share. Readings by one phone have one zero and one scale, so their
+//! errors add up, or cancel, instead of averaging out (GUM 5.2.2).
+
+use crate::budget::{Budget, UpEstimate};
+use crate::frames::DEG;
+use crate::vector::{Vec3, dot};
+
+/// How one angle answers to the errors it shares with others, and what is its own.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub struct Share {
+    /// Change for one standard uncertainty of each axis's zero, degrees, with its sign.
+    pub zero_deg: Vec3,
+    /// The findings that left these errors: [`crate::sensor::Sensor::zero_from`].
+    pub zero_from: [u16; 3],
+    /// Change for one standard uncertainty of each axis's scale, degrees, with its sign.
+    pub scale_deg: Vec3,
+    /// The finding that left these: [`crate::sensor::Sensor::scale_from`].
+    pub scale_from: u16,
+    /// Standard uncertainty of everything that is not shared, degrees.
+    pub own_deg: f32,
+}
+
+impl Share {
+    /// Zero and scale of an angle that answers to a change of up by `c`; nothing of its own.
+    #[must_use]
+    pub fn new(from: &UpEstimate, c: Vec3) -> Self {
+        let sensor = &from.sensor;
+        Self {
+            zero_deg: core::array::from_fn(|i| c[i] * sensor.u_zero[i] * DEG),
+            zero_from: sensor.zero_from,
+            scale_deg: core::array::from_fn(|i| c[i] * from.up[i] * sensor.u_scale[i] * DEG),
+            scale_from: sensor.scale_from,
+            own_deg: 0.0,
+        }
+    }
+
+    /// The same with the rest of its budget as its own: noise, step, settling, hold and alignment
+    /// are fresh at every placement.
+    #[must_use]
+    pub fn with_own(self, budget: &Budget) -> Self {
+        Self {
+            own_deg: budget.repeat_deg(),
+            ..self
+        }
+    }
+
+    /// Covariance by the zeros of two readings, degrees².
+    #[must_use]
+    pub fn zero_covariance(&self, other: &Self) -> f32 {
+        let mut total = 0.0;
+        for (i, from) in self.zero_from.into_iter().enumerate() {
+            if from == other.zero_from[i] {
+                total += self.zero_deg[i] * other.zero_deg[i];
+            }
+        }
+        total
+    }
+
+    /// Covariance by the scales of two readings, degrees².
+    #[must_use]
+    pub fn scale_covariance(&self, other: &Self) -> f32 {
+        if self.scale_from == other.scale_from {
+            dot(self.scale_deg, other.scale_deg)
+        } else {
+            0.0
+        }
+    }
+
+    /// Covariance of two different readings, degrees².
+    #[must_use]
+    pub fn covariance(&self, other: &Self) -> f32 {
+        self.zero_covariance(other) + self.scale_covariance(other)
+    }
+
+    /// Variance of one reading, degrees².
+    #[must_use]
+    pub fn variance(&self) -> f32 {
+        self.covariance(self) + self.own_deg * self.own_deg
+    }
+}
+
+/// Standard uncertainty of Σ weight · angle, in the weights' unit times degrees: every pair with
+/// its covariance (GUM equation 16).
+#[must_use]
+pub fn combined(terms: &[(f32, Share)]) -> f32 {
+    let mut total = 0.0;
+    for (i, (weight, share)) in terms.iter().enumerate() {
+        total += weight * weight * share.variance();
+        for (other_weight, other) in terms.iter().take(i) {
+            total += 2.0 * weight * other_weight * share.covariance(other);
+        }
+    }
+    libm::sqrtf(total.max(0.0))
+}
