@@ -2,18 +2,20 @@
 
 use plumbmark_simulator::{Draws, Population};
 
-/// The channel that is listened to; the other one is silent.
+/// The channel that is listened to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Channel {
-    /// Acceleration including gravity.
+    /// Acceleration including gravity alone.
     Acceleration,
-    /// The browser's fused orientation.
+    /// The browser's fused orientation alone.
     Orientation,
+    /// Both, as most phones give them: core chooses.
+    Both,
 }
 
 impl Channel {
-    /// Both.
-    pub const ALL: [Self; 2] = [Self::Acceleration, Self::Orientation];
+    /// Each alone, and both.
+    pub const ALL: [Self; 3] = [Self::Acceleration, Self::Orientation, Self::Both];
 
     /// The channel's name in the tables.
     #[must_use]
@@ -21,6 +23,7 @@ impl Channel {
         match self {
             Self::Acceleration => "acceleration",
             Self::Orientation => "orientation",
+            Self::Both => "both",
         }
     }
 }
@@ -30,17 +33,20 @@ impl Channel {
 pub enum Placing {
     /// Once.
     First,
+    /// Twice, the second time turned end for end.
+    Reversal,
 }
 
 impl Placing {
     /// All ways.
-    pub const ALL: [Self; 1] = [Self::First];
+    pub const ALL: [Self; 2] = [Self::First, Self::Reversal];
 
     /// The way's name in the tables.
     #[must_use]
     pub fn name(self) -> &'static str {
         match self {
             Self::First => "first touch",
+            Self::Reversal => "reversal",
         }
     }
 }
@@ -140,6 +146,7 @@ impl Case {
             hold_deg,
             elevation: match placing {
                 Placing::First => Elevation::Mixed,
+                Placing::Reversal => Elevation::NearLevel,
             },
             population: Population::NOMINAL,
             heading_deg: 0.0,

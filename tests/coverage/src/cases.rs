@@ -103,6 +103,7 @@ fn beside(placing: Placing, channel: Channel, sigma_steps: f64) -> Vec<Case> {
     ];
     let elevations: &[f64] = match placing {
         Placing::First => &[0.0, 15.0, 45.0, 90.0],
+        Placing::Reversal => &[0.0, 5.0, 15.0, 45.0],
     };
     for &e in elevations {
         cases.push(Case {
@@ -123,8 +124,17 @@ fn beside(placing: Placing, channel: Channel, sigma_steps: f64) -> Vec<Case> {
             rounded: false,
             ..nominal.clone()
         }],
-        Channel::Orientation => filters(&nominal),
+        Channel::Orientation | Channel::Both => filters(&nominal),
     });
+    if placing == Placing::Reversal {
+        for (what, drift_mg) in [("zero drifts 1 mg", 1.0), ("zero drifts 5 mg", 5.0)] {
+            cases.push(Case {
+                what,
+                drift_mg,
+                ..nominal.clone()
+            });
+        }
+    }
     cases
 }
 

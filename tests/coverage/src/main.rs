@@ -1,7 +1,7 @@
 //! Runs the whole study and writes its tables and its plot into `tests/coverage`.
 
 use plumbmark_coverage::gain;
-use plumbmark_coverage::inputs::folder;
+use plumbmark_coverage::inputs::{folder, hash};
 use plumbmark_coverage::row::{self, Row};
 use plumbmark_coverage::share::on_all_cores;
 use plumbmark_coverage::table::write;
@@ -11,9 +11,11 @@ use std::time::Instant;
 
 fn main() -> Result<(), Box<dyn Error>> {
     let start = Instant::now();
+    // Before the first draw: whoever edits a file meanwhile must run again.
+    let inputs = hash();
     let rows = on_all_cores(&cases::all(), Row::of);
     let lines: Vec<String> = rows.iter().map(Row::line).collect();
-    write("table.csv", row::COLUMNS, &lines)?;
+    write("table.csv", &inputs, row::COLUMNS, &lines)?;
     plot::draw(&folder().join("coverage.svg"), &rows)?;
     write(
         "gain.csv",
@@ -21,7 +23,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         &on_all_cores(&gain::all(), gain::line),
     )?;
     let lines = on_all_cores(&stillness::all(), stillness::line);
-    write("stillness.csv", stillness::COLUMNS, &lines)?;
+    write("stillness.csv", &inputs, stillness::COLUMNS, &lines)?;
     println!(
         "{} rows in {:.0} s",
         rows.len(),

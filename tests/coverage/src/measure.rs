@@ -16,6 +16,8 @@ const LEAST_HOLD_DEG: f64 = 0.02;
 const ROLL_DEG: f64 = 5.0;
 /// Largest jitter of the events, ms.
 const JITTER_MS: f64 = 1.0;
+/// Time between two placements, ms.
+const IN_HAND_MS: f64 = 3_000.0;
 /// Half-width of the band in which a limit is drawn about the truth, degrees.
 const LIMIT_BAND_DEG: f64 = 3.0;
 
@@ -54,6 +56,7 @@ pub fn draw(case: &Case, index: u64) -> Option<Sample> {
     let truth_deg = elevation_deg([0.0, 1.0, 0.0], scene.up);
     let outcome = match case.placing {
         Placing::First => first_touch(case, &phone, &scene, hold, draws),
+        Placing::Reversal => reversal(case, &phone, &scene, hold, draws),
     }?;
     let measured = outcome.measured?;
     Some(judge(&measured, truth_deg, draws))
@@ -80,7 +83,7 @@ fn scene(case: &Case, hold: Hold, draws: &mut Draws) -> Scene {
             scene.surface_deg = plumbmark_simulator::vector::across(tilt, normal);
         }
     }
-    if case.channel == Channel::Orientation {
+    if case.channel != Channel::Acceleration {
         // Three seconds and a little more.
         scene.events = 202;
         scene.oriented = true;
@@ -124,21 +127,21 @@ pub fn live(case: &Case, hold: Hold) -> Live {
     live
 }
 
-/// Hands events to core, only the channel that is listened to.
+/// Hands events to core: of the two channels those that are listened to.
 pub fn feed(live: &mut Live, channel: Channel, events: &[Event]) {
     let mut last = None;
     for event in events {
-        match channel {
-            Channel::Acceleration => live.motion(event.t_ms, event.force_m_s2.map(Some)),
-            Channel::Orientation => {
-                // Browsers tell of orientation when it changes.
-                if let Some([beta, gamma]) = event.angles_deg.filter(|a| last != Some(*a)) {
-                    live.orientation(Some(beta), Some(gamma));
-                    last = event.angles_deg;
-                }
-                live.motion(event.t_ms, [None; 3]);
-            }
+        let turned = event.angles_deg.filter(|a| last != Some(*a));
+        if let Some([beta, gamma]) = turned.filter(|_| channel != Channel::Acceleration) {
+            // Browsers tell of orientation when it changes.
+            live.orientation(Some(beta), Some(gamma));
+            last = event.angles_deg;
         }
+        let force = match channel {
+            Channel::Orientation => [None; 3],
+            Channel::Acceleration | Channel::Both => event.force_m_s2.map(Some),
+        };
+        live.motion(event.t_ms, force);
     }
 }
 
@@ -161,6 +164,29 @@ fn first_touch(
     let events = phone.rest(scene, draws);
     feed(&mut live, case.channel, &events);
     outlet(&mut live, &events)
+}
+
+fn reversal(
+    case: &Case,
+    phone: &Phone,
+    scene: &Scene,
+    hold: Hold,
+    draws: &mut Draws,
+) -> Option<Outcome> {
+    let mut live = live(case, hold);
+    let first = phone.rest(scene, draws);
+    feed(&mut live, case.channel, &first);
+    outlet(&mut live, &first)?;
+    live.keep_placement().ok()?;
+    let turned = Scene {
+        // No event while it is in the hand: core sees that it was moved.
+        start_ms: first.last()?.t_ms + IN_HAND_MS,
+        ..scene.end_for_end()
+    };
+    live.tell_turned();
+    let second = phone.drifted(case.drift_mg, draws).rest(&turned, draws);
+    feed(&mut live, case.channel, &second);
+    outlet(&mut live, &second)
 }
 
 fn judge(measured: &Measured, truth_deg: f64, draws: &mut Draws) -> Sample {

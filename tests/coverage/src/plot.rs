@@ -103,6 +103,7 @@ fn draw_panel(
             let (size, gap) = match channel {
                 Channel::Acceleration => (12, 0),
                 Channel::Orientation => (3, 4),
+                Channel::Both => (8, 6),
             };
             let line = points.clone().into_iter();
             chart.draw_series(DashedLineSeries::new(line, size, gap, BLACK.into()))?;

@@ -1,15 +1,14 @@
 //! Which phones core takes for still: still ones refused, moving ones missed.
 
 use crate::case::{Case, Channel, Placing};
-use crate::measure::{live, up_and_normal};
+use crate::measure::{feed, live, up_and_normal};
 use crate::share::percent;
 use plumbmark::check::Outcome;
 use plumbmark::holds::Hold;
-use plumbmark::live::Live;
 use plumbmark::parts::Check;
 use plumbmark::reason::NoReading;
 use plumbmark_simulator::vector::elevation_deg;
-use plumbmark_simulator::{Draws, Event, Phone, Population, Scene};
+use plumbmark_simulator::{Draws, Phone, Population, Scene};
 
 /// Phones in a row of the table.
 pub const PHONES: u64 = 4_000;
@@ -134,7 +133,12 @@ fn one(case: &Case, movement: &Movement, index: u64) -> Result<(f64, f64), NoRea
     };
     let mut live = live(case, Hold::Back);
     let events = phone.rest(&scene, &mut draws);
-    feed_both(&mut live, &events);
+    let channel = if movement.oriented {
+        Channel::Both
+    } else {
+        Channel::Acceleration
+    };
+    feed(&mut live, channel, &events);
     let reading = live.tick(events[EVENTS - 1].t_ms)?;
     let outlet = |o: &&Outcome| o.check == Check::HeaterOutlet;
     let measured = reading
@@ -148,14 +152,4 @@ fn one(case: &Case, movement: &Movement, index: u64) -> Result<(f64, f64), NoRea
         (f64::from(measured.value_deg) - truth).abs(),
         f64::from(measured.u_deg),
     ))
-}
-
-/// Both channels, orientation where it was listened to.
-fn feed_both(live: &mut Live, events: &[Event]) {
-    for event in events {
-        if let Some([beta, gamma]) = event.angles_deg {
-            live.orientation(Some(beta), Some(gamma));
-        }
-        live.motion(event.t_ms, event.force_m_s2.map(Some));
-    }
 }

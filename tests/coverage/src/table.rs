@@ -1,6 +1,6 @@
 //! The committed tables: one line with the hash of what they were made from, names, rows.
 
-use crate::inputs::{folder, hash};
+use crate::inputs::folder;
 use std::fs;
 use std::io;
 
@@ -15,12 +15,12 @@ pub struct Table {
 
 const HEAD: &str = "# inputs sha256 ";
 
-/// Writes a table with the hash of what it is made from now.
+/// Writes a table with the hash of what it was made from.
 ///
 /// # Errors
 /// Where the file can't be written.
-pub fn write(file: &str, columns: &str, lines: &[String]) -> io::Result<()> {
-    let text = format!("{HEAD}{}\n{columns}\n{}\n", hash(), lines.join("\n"));
+pub fn write(file: &str, inputs: &str, columns: &str, lines: &[String]) -> io::Result<()> {
+    let text = format!("{HEAD}{inputs}\n{columns}\n{}\n", lines.join("\n"));
     fs::write(folder().join(file), text)
 }
 
