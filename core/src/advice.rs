@@ -1,5 +1,6 @@
 //! What would settle a check: how far to move the part so that a reading again would prove it.
 
+use crate::bounded::bounded;
 use crate::budget::{Budget, least_factor};
 use crate::decision::{Measured, Verdict, Why};
 use crate::frames::DEG;
@@ -140,7 +141,7 @@ fn target_deg(value: f32, quantity: Quantity, limit: &Limit, after: &Budget) -> 
             }
             _ => (low, high),
         };
-        (low <= high).then(|| value.clamp(low, high))
+        (low <= high).then(|| bounded(value, low, high))
     };
     let combined = after.combined_deg();
     let repeat = ONE_SIDED * libm::sqrtf(2.0) * after.repeat_deg();

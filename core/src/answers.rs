@@ -27,7 +27,8 @@ struct Candidate {
 
 impl Live {
     /// How the phone lies in a placement.
-    pub(crate) fn contact(&self, placement: &Placement) -> Contact {
+    #[must_use]
+    pub fn contact(&self, placement: &Placement) -> Contact {
         let (hold_deg, align_deg) =
             placement.contact_deg(self.limits.surface_deg(placement.surface));
         Contact {

@@ -181,7 +181,7 @@ impl Poses {
             let (normal, slope, _) = fit.equations(&self.0);
             let back = inverse(&normal).ok_or(CalibrationRefusal::Singular)?;
             let step = back.map(|row| row.iter().zip(slope).map(|(m, s)| m * s).sum::<f64>());
-            let step = step.map(|s| s.clamp(-LONGEST_STEP, LONGEST_STEP));
+            let step = step.map(|s| s.max(-LONGEST_STEP).min(LONGEST_STEP));
             fit.take(step);
             at_rest = step.iter().all(|s| s.abs() < 1e-7);
             if at_rest {

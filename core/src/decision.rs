@@ -1,6 +1,7 @@
 //! Three answers: within, beyond, not proven. Guard band w = U, as in JCGM 106 and
 //! ILAC-G8:09/2019 §4.2.3: stricter than one-sided 95 % conformance.
 
+use crate::bounded::bounded;
 use crate::limits::Limit;
 use crate::parts::Quantity;
 
@@ -112,7 +113,7 @@ impl Measured {
                 below(limit - value, self.combined_deg, self.rectangle_deg)
             }
         };
-        (below(permitted.1) - below(permitted.0)).clamp(0.0, 1.0)
+        bounded(below(permitted.1) - below(permitted.0), 0.0, 1.0)
     }
 }
 
@@ -190,11 +191,11 @@ fn below(x: f32, combined: f32, rectangle: f32) -> f32 {
         return phi(x / combined.max(1e-9));
     }
     if sigma < 1e-3 * a {
-        return (0.5 + 0.5 * x / a).clamp(0.0, 1.0);
+        return bounded(0.5 + 0.5 * x / a, 0.0, 1.0);
     }
     let integral = |z: f32| z * phi(z) + density(z);
     let span = integral((x + a) / sigma) - integral((x - a) / sigma);
-    (sigma / (2.0 * a) * span).clamp(0.0, 1.0)
+    bounded(sigma / (2.0 * a) * span, 0.0, 1.0)
 }
 
 fn phi(z: f32) -> f32 {

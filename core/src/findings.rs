@@ -115,6 +115,13 @@ impl Findings {
         &self.zeros
     }
 
+    /// The calibration kept, whether it still counts or not, with its phone and time.
+    #[must_use]
+    pub fn any_calibration(&self) -> Option<(Device, &Calibration, f64)> {
+        let kept = self.calibrated.as_ref();
+        kept.map(|c| (c.device, &c.calibration, c.found_ms))
+    }
+
     fn next_number(&mut self) -> u16 {
         self.last_number = self.last_number.checked_add(1).unwrap_or(1);
         self.last_number

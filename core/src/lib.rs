@@ -32,6 +32,7 @@
 pub mod advice;
 mod answers;
 pub mod blind;
+mod bounded;
 pub mod budget;
 pub mod calibration;
 pub mod check;

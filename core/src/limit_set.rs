@@ -53,17 +53,14 @@ impl LimitSet {
             version: VERSION,
             name: String::new(),
             lines: Vec::new(),
-            surfaces: Surface::ALL
-                .into_iter()
-                .map(|surface| {
-                    let (hold_deg, align_deg) = surface.assumed_deg();
-                    SurfaceTerms {
-                        surface,
-                        hold_deg,
-                        align_deg,
-                    }
-                })
-                .collect(),
+            surfaces: Vec::from_array(Surface::ALL.map(|surface| {
+                let (hold_deg, align_deg) = surface.assumed_deg();
+                SurfaceTerms {
+                    surface,
+                    hold_deg,
+                    align_deg,
+                }
+            })),
         }
     }
 
@@ -71,7 +68,7 @@ impl LimitSet {
     #[must_use]
     pub fn not_entered() -> Self {
         Self {
-            lines: Check::ALL.into_iter().map(Limit::not_entered).collect(),
+            lines: Vec::from_array(Check::ALL.map(Limit::not_entered)),
             ..Self::empty()
         }
     }
@@ -114,21 +111,18 @@ impl LimitSet {
             // Falling all the way from the heater.
             (Check::PipeFall, None, Some(0.0), (None, None), false),
         ];
-        set.lines = lines
-            .into_iter()
-            .map(
-                |(check, low_deg, high_deg, preferred, at_limit_allowed)| Limit {
-                    low_deg,
-                    high_deg,
-                    preferred_low_deg: preferred.0,
-                    preferred_high_deg: preferred.1,
-                    at_limit_allowed,
-                    basis: Basis::TradeUsage,
-                    source: text("common practice, no source"),
-                    ..Limit::not_entered(check)
-                },
-            )
-            .collect();
+        set.lines = Vec::from_array(lines.map(
+            |(check, low_deg, high_deg, preferred, at_limit_allowed)| Limit {
+                low_deg,
+                high_deg,
+                preferred_low_deg: preferred.0,
+                preferred_high_deg: preferred.1,
+                at_limit_allowed,
+                basis: Basis::TradeUsage,
+                source: text("common practice, no source"),
+                ..Limit::not_entered(check)
+            },
+        ));
         set
     }
 
@@ -203,12 +197,12 @@ impl LimitSet {
         }
         for (i, line) in self.lines.iter().enumerate() {
             line.validate()?;
-            if self.lines[..i].iter().any(|l| l.check == line.check) {
+            if self.lines.iter().take(i).any(|l| l.check == line.check) {
                 return wrong(line.check.name(), "check", Problem::Repeated);
             }
         }
         for (i, s) in self.surfaces.iter().enumerate() {
-            if self.surfaces[..i].iter().any(|o| o.surface == s.surface) {
+            if self.surfaces.iter().take(i).any(|o| o.surface == s.surface) {
                 return wrong(s.surface.name(), "surface", Problem::Repeated);
             }
             // Below 0.02° no phone's case lies on anything.

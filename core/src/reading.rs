@@ -47,6 +47,11 @@ pub enum ZeroBy {
     Turn,
 }
 
+impl ZeroBy {
+    /// All of them, in the order of their codes, from 0.
+    pub const ALL: [Self; 3] = [Self::Assumed, Self::Found, Self::Turn];
+}
+
 /// What the last second says.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reading {

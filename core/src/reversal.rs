@@ -3,7 +3,8 @@
 //! unknown, the hold counts in full.
 
 use crate::budget::{Contact, UpEstimate};
-use crate::prior::LARGEST_ZERO;
+use crate::frames::{DEG, Rotation};
+use crate::prior::{K_NORMAL, LARGEST_ZERO};
 use crate::sensor::Sensor;
 use crate::vector::{Vec3, cross, dot, minus, norm, scaled, unit};
 
@@ -66,6 +67,20 @@ pub struct FoundZero {
     pub u_zero: Vec3,
     /// Mean up vector of the placements.
     pub found_at: Vec3,
+}
+
+impl FoundZero {
+    /// The zero lengthwise and crosswise, each with its U (two-sided 95 %), as an angle at level,
+    /// degrees.
+    #[must_use]
+    pub fn in_body_deg(&self, rotation: &Rotation) -> [[f32; 2]; 2] {
+        let (zero, u) = (self.zero, self.u_zero);
+        [0, 1].map(|row| {
+            let axis = rotation[row].map(f32::from);
+            let squared = dot(axis.map(|a| a * a), u.map(|v| v * v));
+            [dot(axis, zero) * DEG, K_NORMAL * libm::sqrtf(squared) * DEG]
+        })
+    }
 }
 
 /// How many standard uncertainties two placements may differ by. 99 % of a normal.
@@ -136,8 +151,8 @@ fn pair_zero(
     contact: &Contact,
 ) -> Result<FoundZero, TurnRefusal> {
     let n = contact.normal;
-    let hold = contact.hold_deg / crate::frames::DEG;
-    let settle = libm::hypotf(first.settle_deg, second.settle_deg) / crate::frames::DEG;
+    let hold = contact.hold_deg / DEG;
+    let settle = libm::hypotf(first.settle_deg, second.settle_deg) / DEG;
     let noise: Vec3 = core::array::from_fn(|i| libm::hypotf(first.noise[i], second.noise[i]));
     let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + second.up[i]));
     let slope = norm(cross(n, minus(first.up, mean)));
@@ -155,7 +170,7 @@ fn pair_zero(
     if zero.iter().any(|z| z.abs() > LARGEST_ZERO) {
         return Err(TurnRefusal::ZeroTooLarge);
     }
-    let align = contact.align_deg / crate::frames::DEG * slope;
+    let align = contact.align_deg / DEG * slope;
     let u_zero = core::array::from_fn(|i| {
         let step: f32 = [first, second]
             .iter()

@@ -6,6 +6,7 @@
 //! bounds what is left. Sheppard's correction is from the handbooks; the two-level case inverts the
 //! normal distribution at the share of the upper level.
 
+use crate::bounded::bounded;
 use crate::vector::Vec3;
 use core::f32::consts::PI;
 
@@ -34,9 +35,9 @@ impl AxisSums {
     /// two large squares would lose it.
     #[must_use]
     pub fn variance(&self) -> f32 {
-        let n = i64::from(self.n);
-        let sum = i64::from(self.sum);
-        (i64::from(self.squares) * n - sum * sum) as f32 / (n * n) as f32
+        let n = u64::from(self.n);
+        let sum = u64::from(self.sum.unsigned_abs());
+        (u64::from(self.squares) * n).saturating_sub(sum * sum) as f32 / (n * n) as f32
     }
 }
 
@@ -73,7 +74,7 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
         },
         1 => {
             let upper_share = mean - f32::from(axis.range.0);
-            let p = ((upper_share * n + 0.5) / (n + 1.0)).clamp(0.0, 1.0);
+            let p = bounded((upper_share * n + 0.5) / (n + 1.0), 0.0, 1.0);
             let (z, inverse_density) = normal_quantile(p);
             // No third level was seen: that bounds the noise from above.
             let high = s_hi.min(1.0 / (third_level_z(n / inflation) + z.abs()));
@@ -87,7 +88,7 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
         }
         _ => {
             let sheppard = libm::sqrtf((variance - 1.0 / 12.0).max(0.0));
-            let s = sheppard.clamp(s_lo.max(0.22), s_hi.max(0.25));
+            let s = bounded(sheppard, s_lo.max(0.22), s_hi.max(0.25));
             let bias = libm::expf(-2.0 * PI * PI * s * s) / PI;
             AxisEstimate {
                 value: mean + bias * libm::sinf(2.0 * PI * mean),
@@ -136,8 +137,8 @@ pub fn noise_bounds(mean_variance: f32, windows: u32) -> (f32, f32) {
     let root = libm::sqrtf(windows.max(1) as f32);
     let scatter = if much { 0.435 } else { 0.87 };
     let ratio = 0.15 + scatter / (libm::sqrtf(s.max(0.02)) * root);
-    let low = (s / (1.0 + ratio)).clamp(0.02, 0.4);
-    let high = (s * (1.0 + ratio)).max(0.6 / root).clamp(0.05, 0.5);
+    let low = bounded(s / (1.0 + ratio), 0.02, 0.4);
+    let high = bounded((s * (1.0 + ratio)).max(0.6 / root), 0.05, 0.5);
     (low, high.max(low))
 }
 

@@ -37,11 +37,12 @@ pub fn minus(a: Vec3, b: Vec3) -> Vec3 {
     [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 }
 
-/// The vector of length 1 along `a`, or `None` where `a` is too short to have a direction.
+/// The vector of length 1 along `a`, or `None` where `a` is too short or too long to have a
+/// direction.
 #[must_use]
 pub fn unit(a: Vec3) -> Option<Vec3> {
     let length = norm(a);
-    (length > 1e-6).then(|| scaled(a, 1.0 / length))
+    (length > 1e-6 && length.is_finite()).then(|| scaled(a, 1.0 / length))
 }
 
 /// Some unit vector at right angles to the unit vector `a`.

@@ -20,6 +20,10 @@ const RING: usize = 16;
 const HALF_TREMOR_US: u32 = 50_000;
 /// Excursion from the window's first sample that is movement at once, m/s².
 const EXCURSION_M_S2: f32 = 0.8;
+/// The same in the finest counts there are: with [`MOST_SAMPLES`] it keeps squares within `u32`.
+const MOST_COUNTS: i32 = 800;
+/// Most samples in a batch. No phone is sampled at 5 kHz: such time stamps are one and the same.
+const MOST_SAMPLES: u32 = 1000;
 
 /// One batch of integer sums, in counts from the window's origin.
 #[derive(Debug, Clone, Copy)]
@@ -135,8 +139,8 @@ impl Window {
     /// Returns whether a batch was closed.
     ///
     /// # Errors
-    /// [`NoReading::Moving`] when the sample lies far from the window's first one; the window has
-    /// then been restarted.
+    /// [`NoReading::Moving`] when the sample lies far from the window's first one,
+    /// [`NoReading::TimeRepeated`] when time does not get on; the window has then been restarted.
     pub fn push(
         &mut self,
         dt_us: u32,
@@ -144,12 +148,16 @@ impl Window {
         fused: Option<Vec3>,
     ) -> Result<bool, NoReading> {
         let origin = *self.origin.get_or_insert(counts);
-        let limit = (EXCURSION_M_S2 / self.count_m_s2) as i32;
+        let limit = ((EXCURSION_M_S2 / self.count_m_s2) as i32).min(MOST_COUNTS);
         let offset: [i32; 3] =
             core::array::from_fn(|i| i32::from(counts[i]) - i32::from(origin[i]));
         if offset.iter().any(|d| d.abs() > limit) {
             self.restart();
             return Err(NoReading::Moving);
+        }
+        if self.open.n >= MOST_SAMPLES {
+            self.restart();
+            return Err(NoReading::TimeRepeated);
         }
         self.compare(offset.map(|d| d as i16));
         let open = &mut self.open;
@@ -186,12 +194,10 @@ impl Window {
                 .sum()
         };
         if self.filled >= self.lag {
-            self.open.half.0 += squared(self.lag, &self.ring);
-            self.open.half.1 += 1;
+            self.open.half = both(self.open.half, (squared(self.lag, &self.ring), 1));
         }
         if self.filled >= 2 * self.lag {
-            self.open.whole.0 += squared(2 * self.lag, &self.ring);
-            self.open.whole.1 += 1;
+            self.open.whole = both(self.open.whole, (squared(2 * self.lag, &self.ring), 1));
         }
         if self.filled > 0 {
             let last = self.ring[(self.next + RING - 1) % RING];
@@ -202,7 +208,7 @@ impl Window {
                 }
             }
         }
-        self.ring[self.next] = offset;
+        self.ring[self.next % RING] = offset;
         self.next = (self.next + 1) % RING;
         self.filled = (self.filled + 1).min(RING);
     }
@@ -238,9 +244,9 @@ impl Window {
         for (mean, b) in means.iter_mut().zip(&self.closed) {
             *mean = b.mean();
             total.n += b.n;
-            total.span_us += b.span_us;
-            total.half = (total.half.0 + b.half.0, total.half.1 + b.half.1);
-            total.whole = (total.whole.0 + b.whole.0, total.whole.1 + b.whole.1);
+            total.span_us = total.span_us.saturating_add(b.span_us);
+            total.half = both(total.half, b.half);
+            total.whole = both(total.whole, b.whole);
             total.least_change = total.least_change.min(b.least_change);
             for i in 0..3 {
                 total.sum[i] += b.sum[i];
@@ -318,4 +324,10 @@ impl Window {
                 away > (1.2 * edge).max(4.5 * libm::sqrtf(axis.variance()))
             })
     }
+}
+
+/// Two sums of squared differences with their counts. At the top the sum stays: samples so far
+/// apart are movement by their variance.
+fn both(a: (u32, u32), b: (u32, u32)) -> (u32, u32) {
+    (a.0.saturating_add(b.0), a.1.saturating_add(b.1))
 }

@@ -5,9 +5,12 @@ use plumbmark::budget::Source;
 use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
+use plumbmark::level::LevelRefusal;
 use plumbmark::limits::Basis;
 use plumbmark::parts::{Check, Part, Quantity};
+use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
+use plumbmark::vehicle::Pointing;
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -17,12 +20,15 @@ pub struct Catalogue {
     reasons: Vec<Option<NoReading>>,
     verdicts: [Verdict; 4],
     whys: Vec<Option<Why>>,
-    sources: [Source; 7],
+    sources: [Source; 10],
     advices: [AdviceKind; 7],
     bases: [Basis; 4],
     holds: [Hold; 3],
     surfaces: [Surface; 5],
     ends: [End; 4],
+    zeros: [ZeroBy; 3],
+    pointings: [Pointing; 4],
+    level_refusals: Vec<Option<LevelRefusal>>,
 }
 
 #[derive(Serialize)]
@@ -77,6 +83,11 @@ pub fn catalogue() -> Catalogue {
         holds: Hold::ALL,
         surfaces: Surface::ALL,
         ends: End::ALL,
+        zeros: ZeroBy::ALL,
+        pointings: Pointing::ALL,
+        level_refusals: core::iter::once(None)
+            .chain(LevelRefusal::ALL.map(Some))
+            .collect(),
     }
 }
 

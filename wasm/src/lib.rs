@@ -3,6 +3,8 @@
 
 mod catalogue;
 mod limits;
+mod phone;
+mod vehicle;
 
 use limits::Limits;
 use plumbmark::check::{End, Outcome};
@@ -48,6 +50,9 @@ pub fn default_limits() -> Result<JsValue, JsError> {
 pub fn blank_limits() -> Result<JsValue, JsError> {
     to_js(&LimitSet::not_entered())
 }
+
+/// Place of the first check in the vehicle; those as parked come before.
+const IN_VEHICLE: usize = 2;
 
 /// A phone held to a part: see `plumbmark::live::Live`.
 #[wasm_bindgen]
@@ -177,7 +182,8 @@ impl Live {
         self.up(2)
     }
 
-    /// Value of check `i`, degrees.
+    /// Value of check `i`, degrees. The first two places are the checks as parked, the next two the
+    /// same in the vehicle; so with every getter below.
     pub fn value_deg(&self, i: usize) -> f32 {
         self.of(i, |o, _| o.measured.map(|m| m.value_deg))
     }
@@ -259,8 +265,13 @@ impl Live {
         self.0.reading().ok()
     }
 
+    /// Check `i` as parked; from [`IN_VEHICLE`] on, in the vehicle.
     fn outcome(&self, i: usize) -> Option<&Outcome> {
-        self.reading()?.outcomes.get(i)
+        let reading = self.reading()?;
+        match i.checked_sub(IN_VEHICLE) {
+            None => reading.outcomes.get(i),
+            Some(i) => Some(&reading.in_vehicle.as_ref()?.as_ref().ok()?.get(i)?.outcome),
+        }
     }
 
     fn of(&self, i: usize, get: impl Fn(&Outcome, &Limit) -> Option<f32>) -> f32 {

@@ -36,6 +36,7 @@ impl Limits {
         allowance_deg: Option<f32>,
         basis: u8,
         source: &str,
+        holds_in_operation: bool,
         length_mm: Option<f32>,
     ) -> Result<(), JsError> {
         let mut line = Limit {
@@ -46,6 +47,7 @@ impl Limits {
             at_limit_allowed,
             allowance_deg,
             basis: known(&Basis::ALL, basis)?,
+            holds_in_operation,
             length_mm,
             ..Limit::not_entered(known(&Check::ALL, check)?)
         };

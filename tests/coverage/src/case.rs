@@ -92,8 +92,8 @@ impl Elevation {
 pub struct Case {
     /// What is unlike the nominal population and a phone at rest; "nominal" where nothing is.
     pub what: &'static str,
-    /// Whether the gates apply to it.
-    pub gated: bool,
+    /// What is asked of it.
+    pub gate: Gate,
     /// How often the phone is laid on the part.
     pub placing: Placing,
     /// The channel listened to.
@@ -122,6 +122,30 @@ pub struct Case {
     pub rounded: bool,
 }
 
+/// What is asked of a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Gate {
+    /// Coverage, false "within", and that U is no wider than it must be.
+    Full,
+    /// Coverage and false "within". Where core chooses between two channels, readings of two
+    /// widths are mixed, and a mean U over a percentile of all errors says nothing.
+    Honesty,
+    /// Nothing: it is reported as what it is.
+    None,
+}
+
+impl Gate {
+    /// The gate's name in the tables.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Full => "full",
+            Self::Honesty => "honesty",
+            Self::None => "no",
+        }
+    }
+}
+
 /// Where a misplacement sits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Fixed {
@@ -139,7 +163,10 @@ impl Case {
     pub fn nominal(placing: Placing, channel: Channel, sigma_steps: f64, hold_deg: f64) -> Self {
         Self {
             what: "nominal",
-            gated: true,
+            gate: match channel {
+                Channel::Acceleration | Channel::Orientation => Gate::Full,
+                Channel::Both => Gate::Honesty,
+            },
             placing,
             channel,
             sigma_steps,

@@ -1,12 +1,13 @@
 //! All rows of the coverage table: the gated cells first, then what is reported beside them.
 
-use crate::case::{Case, Channel, Elevation, Fixed, Placing};
+use crate::case::{Case, Channel, Elevation, Fixed, Gate, Placing};
 use plumbmark_simulator::Population;
 
 /// Noise of one sample, in steps of the browser's rounding.
 pub const SIGMAS_STEPS: [f64; 7] = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.5];
-/// Standard uncertainty of a placement's tilt, degrees.
-pub const HOLDS_DEG: [f64; 3] = [0.0, 0.1, 0.3];
+/// Standard uncertainty of a placement's tilt, degrees: the least that core accepts, a metal face,
+/// a round body.
+pub const HOLDS_DEG: [f64; 3] = [0.02, 0.1, 0.3];
 /// Noise of the rows beside.
 const FEW_SIGMAS_STEPS: [f64; 3] = [0.05, 0.2, 0.5];
 /// Hold of the rows beside, degrees: a metal face.
@@ -44,7 +45,7 @@ pub fn gated() -> Vec<Case> {
 
 fn beside(placing: Placing, channel: Channel, sigma_steps: f64) -> Vec<Case> {
     let nominal = Case {
-        gated: false,
+        gate: Gate::None,
         ..Case::nominal(placing, channel, sigma_steps, METAL_FACE_DEG)
     };
     let people = |what, population| Case {

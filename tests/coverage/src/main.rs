@@ -19,6 +19,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     plot::draw(&folder().join("coverage.svg"), &rows)?;
     write(
         "gain.csv",
+        &inputs,
         gain::COLUMNS,
         &on_all_cores(&gain::all(), gain::line),
     )?;

@@ -10,8 +10,6 @@ use plumbmark::parts::{Check, Part};
 use plumbmark_simulator::vector::elevation_deg;
 use plumbmark_simulator::{Draws, Event, Phone, Scene};
 
-/// The smallest hold that core accepts, degrees.
-const LEAST_HOLD_DEG: f64 = 0.02;
 /// Largest roll of the part, degrees; uniform.
 const ROLL_DEG: f64 = 5.0;
 /// Largest jitter of the events, ms.
@@ -115,7 +113,7 @@ pub fn live(case: &Case, hold: Hold) -> Live {
     let mut limits = LimitSet::empty();
     limits.set_surface(SurfaceTerms {
         surface: Surface::MetalFace,
-        hold_deg: case.hold_deg.max(LEAST_HOLD_DEG) as f32,
+        hold_deg: case.hold_deg as f32,
         align_deg: case.heading_deg as f32,
     });
     let mut live = Live::new();

@@ -1,6 +1,6 @@
 //! One row of the coverage table, computed and written.
 
-use crate::case::Case;
+use crate::case::{Case, Gate};
 use crate::measure::{Sample, draw};
 use crate::share::{percent, upper_99};
 
@@ -12,7 +12,7 @@ pub const OTHER_DRAWS: u64 = 4_000;
 pub const SLICE_DRAWS: u64 = 200;
 
 /// Columns of the table, in the order of [`Row::line`].
-pub const COLUMNS: &str = "what,placing,channel,sigma_steps,hold_deg,elevation_deg,gated,draws,\
+pub const COLUMNS: &str = "what,placing,channel,sigma_steps,hold_deg,elevation_deg,gate,draws,\
 read_pct,coverage_pct,coverage_upper_99_pct,mean_u_deg,p95_error_deg,ratio,\
 within_at_limit_pct,within_2u_beyond,not_proven_pct,slice";
 
@@ -21,8 +21,8 @@ within_at_limit_pct,within_2u_beyond,not_proven_pct,slice";
 pub struct Row {
     /// The case's name in six cells.
     pub key: String,
-    /// Whether the gates apply.
-    pub gated: bool,
+    /// What is asked of it.
+    pub gate: Gate,
     /// Draws.
     pub draws: u64,
     /// Readings among them.
@@ -61,14 +61,17 @@ impl Row {
     /// All draws of `case`.
     #[must_use]
     pub fn of(case: &Case) -> Self {
-        let draws = if case.gated { GATED_DRAWS } else { OTHER_DRAWS };
+        let draws = match case.gate {
+            Gate::None => OTHER_DRAWS,
+            Gate::Full | Gate::Honesty => GATED_DRAWS,
+        };
         let samples: Vec<_> = (0..draws).filter_map(|i| draw(case, i)).collect();
         let count = |f: fn(&Sample) -> bool| samples.iter().filter(|s| f(s)).count();
         let mut errors: Vec<_> = samples.iter().map(|s| s.error_deg.abs()).collect();
         errors.sort_by(f64::total_cmp);
         Self {
             key: case.key(),
-            gated: case.gated,
+            gate: case.gate,
             draws,
             read: samples.len(),
             inside: count(is_inside),
@@ -95,7 +98,7 @@ impl Row {
         format!(
             "{},{},{},{:.2},{:.2},{:.2},{:.4},{:.4},{:.3},{:.2},{},{:.2},{}",
             self.key,
-            if self.gated { "yes" } else { "no" },
+            self.gate.name(),
             self.draws,
             percent(self.read, self.draws as usize),
             percent(self.inside, self.read),

@@ -1,0 +1,34 @@
+//! Every public calculation of core with any numbers: no panic anywhere, and within their domain
+//! what their documentation promises. One file a group; a new one is a line in `GROUPS`.
+#![no_main]
+
+mod angles;
+mod budgets;
+mod checks;
+mod decisions;
+mod fused;
+mod intake;
+mod rounded;
+mod vectors;
+mod window;
+
+use arbitrary::{Result, Unstructured};
+use libfuzzer_sys::fuzz_target;
+
+const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 9] = [
+    vectors::call,
+    angles::call,
+    intake::call,
+    window::call,
+    rounded::call,
+    fused::call,
+    budgets::call,
+    decisions::call,
+    checks::call,
+];
+
+fuzz_target!(|data: &[u8]| {
+    let u = &mut Unstructured::new(data);
+    // Bytes that end too early end the run.
+    let _ = u.choose(&GROUPS).copied().and_then(|group| group(u));
+});
