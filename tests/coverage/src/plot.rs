@@ -20,6 +20,8 @@ struct Panel {
     figure: Figure,
     range: Range<f64>,
     gates: &'static [f64],
+    /// The panel beside it has the same lines.
+    has_legend: bool,
 }
 
 const PANELS: [Panel; 2] = [
@@ -28,12 +30,14 @@ const PANELS: [Panel; 2] = [
         figure: |row| 100.0 * row.inside as f64 / row.read as f64,
         range: 94.0..100.0,
         gates: &[95.0],
+        has_legend: true,
     },
     Panel {
         title: "mean U / 95th percentile of |error|",
         figure: Row::ratio,
         range: 0.9..1.6,
         gates: &[1.0, 1.5],
+        has_legend: false,
     },
 ];
 
@@ -74,6 +78,7 @@ fn draw_panel(
     chart
         .configure_mesh()
         .disable_x_mesh()
+        .light_line_style(TRANSPARENT)
         .x_desc("σ/q")
         .x_labels(SIGMAS_STEPS.len() + 2)
         .x_label_formatter(&|x| {
@@ -120,12 +125,14 @@ fn draw_panel(
                 });
         }
     }
-    chart
-        .configure_series_labels()
-        .position(SeriesLabelPosition::LowerRight)
-        .background_style(WHITE.mix(0.85))
-        .border_style(BLACK)
-        .draw()?;
+    if panel.has_legend {
+        chart
+            .configure_series_labels()
+            .position(SeriesLabelPosition::LowerRight)
+            .background_style(WHITE)
+            .border_style(BLACK)
+            .draw()?;
+    }
     Ok(())
 }
 

@@ -7,7 +7,7 @@ use crate::share::{percent, upper_99};
 /// Draws of a gated row.
 pub const GATED_DRAWS: u64 = 10_000;
 /// Draws of a row beside.
-pub const OTHER_DRAWS: u64 = 4_000;
+pub const OTHER_DRAWS: u64 = 2_500;
 /// Draws that a quick test repeats.
 pub const SLICE_DRAWS: u64 = 200;
 

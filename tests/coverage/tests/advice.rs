@@ -113,7 +113,7 @@ fn doing_what_the_advice_says_settles_the_check() {
             advised += 1;
             settled += u64::from(second.verdict == Verdict::Within);
         }
-        println!("limits {low:?} {high:?}: {settled} of {advised} settled by one move, in °");
+        println!("limits {low:?} to {high:?} °: {settled} of {advised} settled by one move");
         assert!(advised > n / 4);
         assert!(settled * 100 >= 95 * advised, "{settled} of {advised}");
     }
