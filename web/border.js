@@ -1,6 +1,9 @@
 // Names on the page, places in the core's lists across the border: the only file that knows both.
 // It looks up and passes on; it decides nothing.
 
+import lists from './pkg/catalogue.js';
+import { text } from './text.js';
+
 /** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
 /** @typedef {import('./types.js').LimitSet} LimitSet */
 /** @typedef {import('./types.js').Catalogue} Catalogue */
@@ -15,7 +18,8 @@ const LINE_NUMBERS = [
   'allowance_deg',
   'length_mm',
 ];
-const LINE_FIELDS = ['check', 'at_limit_allowed', 'basis', 'source', ...LINE_NUMBERS];
+const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
+const LINE_FIELDS = ['check', 'basis', 'source', ...LINE_FLAGS, ...LINE_NUMBERS];
 
 /**
  * @param {readonly string[]} list
@@ -42,6 +46,20 @@ function shaped(value, fields, where) {
   return value;
 }
 
+/**
+ * Core names what is wrong with a limit set, the page has the words: "line.field: what to do".
+ * @template T @param {() => T} call @returns {T}
+ */
+function inWords(call) {
+  try {
+    return call();
+  } catch (error) {
+    const { line, field, problem, low, high } = /** @type {any} */ (error);
+    const words = text.limits.problems[problem];
+    throw words ? new Error(`${line ? `${line}.` : ''}${field}: ${words(low, high)}`) : error;
+  }
+}
+
 /** Core counts in 32 bits: 17.3 comes back as 17.299999. Seven digits are what was typed.
  * @param {LimitSet} set @returns {LimitSet} */
 function asTyped(set) {
@@ -63,7 +81,7 @@ function asTyped(set) {
  * @param {Pkg} pkg
  */
 export function openBorder(pkg) {
-  const catalogue = /** @type {Catalogue} */ (pkg.catalogue());
+  const catalogue = /** @type {Catalogue} */ (/** @type {unknown} */ (lists));
   const parts = catalogue.parts.map((p) => p.id);
   const checks = catalogue.checks.map((c) => c.id);
 
@@ -75,7 +93,7 @@ export function openBorder(pkg) {
       throw new Error('version: this limit set was written by another version');
     if (typeof set.name !== 'string') throw new Error('name: text is expected');
     if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
-    const limits = new pkg.Limits(set.name);
+    const limits = inWords(() => new pkg.Limits(set.name));
     try {
       for (const line of set.lines) addLine(limits, line);
       addSurfaces(limits, set.surfaces ?? []);
@@ -117,21 +135,26 @@ export function openBorder(pkg) {
     for (const field of LINE_NUMBERS)
       if (line[field] != null && typeof line[field] !== 'number')
         throw new Error(`${where}${field}: a number is expected`);
-    if (typeof (line.at_limit_allowed ?? false) !== 'boolean')
-      throw new Error(`${where}at_limit_allowed: true or false is expected`);
+    for (const flag of LINE_FLAGS)
+      if (typeof (line[flag] ?? false) !== 'boolean')
+        throw new Error(`${where}${flag}: true or false is expected`);
     if (typeof (line.source ?? '') !== 'string')
       throw new Error(`${where}source: text is expected`);
-    limits.add_line(
-      check,
-      line.low_deg,
-      line.high_deg,
-      line.preferred_low_deg,
-      line.preferred_high_deg,
-      line.at_limit_allowed === true,
-      line.allowance_deg,
-      code(catalogue.bases, line.basis, `${where}basis`),
-      line.source ?? '',
-      line.length_mm,
+    const basis = code(catalogue.bases, line.basis, `${where}basis`);
+    inWords(() =>
+      limits.add_line(
+        check,
+        line.low_deg,
+        line.high_deg,
+        line.preferred_low_deg,
+        line.preferred_high_deg,
+        line.at_limit_allowed === true,
+        line.allowance_deg,
+        basis,
+        line.source ?? '',
+        line.holds_in_operation === true,
+        line.length_mm,
+      ),
     );
   }
 
@@ -149,7 +172,7 @@ export function openBorder(pkg) {
     checkLimits(set) {
       const limits = toLimits(set);
       try {
-        return asTyped(limits.check());
+        return asTyped(inWords(() => limits.check()));
       } finally {
         limits.free();
       }
@@ -175,7 +198,7 @@ export function openBorder(pkg) {
     setLimits(live, set) {
       const limits = toLimits(set);
       try {
-        live.set_limits(limits);
+        inWords(() => live.set_limits(limits));
       } finally {
         limits.free();
       }

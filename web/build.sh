@@ -7,4 +7,7 @@ say "Building the page: Rust target, npm's wasm-opt, wasm-bindgen and wasm-pack 
 setup_build
 wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
   --mode no-install --no-pack || stop "wasm-pack could not build wasm/; its message stands above."
+# The core's lists by name: not in the .wasm, and yet the core's own.
+cargo run --quiet --locked --manifest-path "$root/Cargo.toml" -p plumbmark-wasm --example catalogue \
+  >"$root/web/pkg/catalogue.js" || stop "the core's lists could not be written; cargo's message stands above."
 node "$root/web/pack.mjs"

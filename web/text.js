@@ -358,6 +358,21 @@ export const text = {
       'That file is no recording of the kind described in the guide: it needs t_ms, ax, ay, az.',
   },
   limits: {
+    /** @type {Record<string, (low: number, high: number) => string>} */
+    problems: {
+      out_of_range: (low, high) => `enter a number from ${low} to ${high}`,
+      hold_out_of_range: () => 'enter a number from 0.02 to 5',
+      not_above_low: () => 'the upper end must lie above the lower end',
+      roll_needs_both: () => 'a limit on roll needs both ends',
+      outside_permitted: () => 'the preferred band must lie inside the permitted one',
+      allowance_needs_manual: () =>
+        'an allowance comes from the manual or a law, for a part that may sit at its limit',
+      source_missing: () => 'name the document and page, or the clause',
+      repeated: () => 'there are two of it; keep one',
+      too_long: (_, most) => `shorten it to ${most} letters`,
+      not_a_limit_set: () => 'this is not a limit set',
+      other_version: () => 'this limit set was written by another version',
+    },
     title: 'Limits',
     name: 'Name of this set',
     low: 'at least',

@@ -3,9 +3,9 @@
 use crate::bounded::bounded;
 use crate::budget::{Budget, least_factor};
 use crate::decision::{Measured, Verdict, Why};
-use crate::frames::DEG;
 use crate::limits::Limit;
 use crate::parts::Quantity;
+use crate::trig::sin_cos_deg;
 
 /// One-sided 95 % of a normal, for what differs between two readings (scipy `norm.ppf(0.95)`).
 const ONE_SIDED: f32 = 1.645;
@@ -168,8 +168,8 @@ fn towards(
     let steps = libm::ceilf(exact.abs() / ADVICE_STEP_DEG - 1e-3);
     let turn = libm::copysignf(steps * ADVICE_STEP_DEG, exact);
     let height = |deg: f32| match quantity {
-        Quantity::Elevation => Some(libm::sinf(deg / DEG)),
-        Quantity::OffPlumb => Some(libm::cosf(deg / DEG)),
+        Quantity::Elevation => Some(sin_cos_deg(deg).0),
+        Quantity::OffPlumb => Some(sin_cos_deg(deg).1),
         Quantity::Roll => None,
     };
     let over_mm = length_mm.unwrap_or(DEFAULT_LENGTH_MM);

@@ -3,6 +3,7 @@
 
 use crate::budget::{Contact, UpEstimate};
 use crate::check::{Basis, Outcome, answer};
+use crate::gathered::gathered;
 use crate::holds::Placement;
 use crate::in_vehicle::{InVehicle, Vehicle, in_vehicle};
 use crate::level::LevelRefusal;
@@ -137,10 +138,9 @@ impl Live {
             rotation: &placement.hold.rotation(),
             contact: &contact,
         };
-        let checks = placement.checks.iter().take(2);
-        reading.outcomes = checks
-            .map(|&c| answer(c, &from, &self.limits.limit(c), self.ends[c as usize]))
-            .collect();
+        let checks = placement.checks.iter();
+        reading.outcomes =
+            gathered(checks.map(|&c| answer(c, &from, &self.limits.limit(c), self.end_told(c))));
         reading.in_vehicle = self.answers_in_vehicle(&reading.outcomes, &from);
         reading
     }
@@ -155,10 +155,15 @@ impl Live {
             terms: &self.vehicle,
             pointing: self.pointing,
         };
-        let answers = parked
-            .iter()
-            .map(|o| in_vehicle(o, from, &vehicle, &self.limits.limit(o.check)));
-        Some(answers.collect())
+        let mut answers = Vec::new();
+        for parked in parked {
+            match in_vehicle(parked, from, &vehicle, &self.limits.limit(parked.check)) {
+                // As many as there are as parked, so nothing is lost here.
+                Ok(answer) => _ = answers.push(answer),
+                Err(refusal) => return Some(Err(refusal)),
+            }
+        }
+        Some(Ok(answers))
     }
 }
 

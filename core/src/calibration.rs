@@ -181,7 +181,8 @@ impl Poses {
             let (normal, slope, _) = fit.equations(&self.0);
             let back = inverse(&normal).ok_or(CalibrationRefusal::Singular)?;
             let step = back.map(|row| row.iter().zip(slope).map(|(m, s)| m * s).sum::<f64>());
-            let step = step.map(|s| s.max(-LONGEST_STEP).min(LONGEST_STEP));
+            let longest = step.iter().fold(LONGEST_STEP, |m, s| m.max(s.abs()));
+            let step = step.map(|s| s * LONGEST_STEP / longest);
             fit.take(step);
             at_rest = step.iter().all(|s| s.abs() < 1e-7);
             if at_rest {

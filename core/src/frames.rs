@@ -4,6 +4,7 @@
 //! Every angle comes from `atan2`: `acos` loses small angles (in `f32` the smallest one it can
 //! tell from zero is 0.02°).
 
+use crate::trig::sin_cos_deg;
 use crate::vector::{Vec3, any_perpendicular, cross, dot, minus, norm, scaled};
 
 /// Degrees in one radian.
@@ -15,8 +16,8 @@ pub const DEG: f32 = 57.295_78;
 /// Source: W3C *Device Orientation and Motion*, rotation Z-X'-Y''.
 #[must_use]
 pub fn up_from_angles(beta_deg: f32, gamma_deg: f32) -> Vec3 {
-    let (sb, cb) = libm::sincosf(beta_deg / DEG);
-    let (sg, cg) = libm::sincosf(gamma_deg / DEG);
+    let (sb, cb) = sin_cos_deg(beta_deg);
+    let (sg, cg) = sin_cos_deg(gamma_deg);
     [-cb * sg, sb, cb * cg]
 }
 
@@ -24,7 +25,7 @@ pub fn up_from_angles(beta_deg: f32, gamma_deg: f32) -> Vec3 {
 /// Source: W3C *Device Orientation and Motion*, rotation Z-X'-Y''.
 #[must_use]
 pub fn on_earth(angles_deg: Vec3, v: Vec3) -> Vec3 {
-    let [(sa, ca), (sb, cb), (sg, cg)] = angles_deg.map(|a| libm::sincosf(a / DEG));
+    let [(sa, ca), (sb, cb), (sg, cg)] = angles_deg.map(sin_cos_deg);
     let (x, z) = (cg * v[0] + sg * v[2], cg * v[2] - sg * v[0]);
     let (y, z) = (cb * v[1] - sb * z, sb * v[1] + cb * z);
     [ca * x - sa * y, sa * x + ca * y, z]
@@ -33,8 +34,8 @@ pub fn on_earth(angles_deg: Vec3, v: Vec3) -> Vec3 {
 /// Partial derivatives of [`up_from_angles`] by β and by γ, per radian.
 #[must_use]
 pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
-    let (sb, cb) = libm::sincosf(beta_deg / DEG);
-    let (sg, cg) = libm::sincosf(gamma_deg / DEG);
+    let (sb, cb) = sin_cos_deg(beta_deg);
+    let (sg, cg) = sin_cos_deg(gamma_deg);
     [[sb * sg, cb, -sb * cg], [-cb * cg, 0.0, -cb * sg]]
 }
 

@@ -13,6 +13,7 @@ use crate::level::{Level, LevelRefusal};
 use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
 use crate::shared::Share;
+use crate::trig::sin_cos_deg;
 use crate::vector::{Vec3, any_perpendicular, cross, dot, minus, norm, scaled, unit};
 use crate::vehicle::{Pointing, VehicleTerms};
 use heapless::Vec;
@@ -160,8 +161,8 @@ fn takes_deg(check: Check, up: Vec3, slope_deg: f32) -> Option<f32> {
     match check.quantity() {
         Quantity::Elevation | Quantity::OffPlumb => Some(slope_deg),
         Quantity::Roll => {
-            let share = libm::sinf(slope_deg / DEG) / libm::hypotf(up[1], up[2]).max(1e-6);
-            (share < 1.0).then(|| libm::asinf(share) * DEG)
+            let share = sin_cos_deg(slope_deg).0 / libm::hypotf(up[1], up[2]).max(1e-6);
+            (share < 1.0).then(|| libm::atan2f(share, libm::sqrtf(1.0 - share * share)) * DEG)
         }
     }
 }

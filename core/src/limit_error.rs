@@ -41,6 +41,36 @@ pub enum Problem {
     OtherVersion,
 }
 
+impl Problem {
+    /// The problem's name, for a page that has its own words.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::OutOfRange(..) => "out_of_range",
+            Self::HoldOutOfRange => "hold_out_of_range",
+            Self::NotAboveLow => "not_above_low",
+            Self::RollNeedsBoth => "roll_needs_both",
+            Self::OutsidePermitted => "outside_permitted",
+            Self::AllowanceNeedsManual => "allowance_needs_manual",
+            Self::SourceMissing => "source_missing",
+            Self::Repeated => "repeated",
+            Self::TooLong(_) => "too_long",
+            Self::NotALimitSet => "not_a_limit_set",
+            Self::OtherVersion => "other_version",
+        }
+    }
+
+    /// The numbers that belong to it: lowest and highest value, or the most bytes.
+    #[must_use]
+    pub fn numbers(self) -> (i32, i32) {
+        match self {
+            Self::OutOfRange(low, high) => (i32::from(low), i32::from(high)),
+            Self::TooLong(most) => (0, i32::from(most)),
+            _ => (0, 0),
+        }
+    }
+}
+
 impl core::fmt::Display for LimitError {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         if !self.line.is_empty() {

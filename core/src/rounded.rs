@@ -7,6 +7,7 @@
 //! normal distribution at the share of the upper level.
 
 use crate::bounded::bounded;
+use crate::trig::sin_cos_deg;
 use crate::vector::Vec3;
 use core::f32::consts::PI;
 
@@ -91,7 +92,7 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
             let s = bounded(sheppard, s_lo.max(0.22), s_hi.max(0.25));
             let bias = libm::expf(-2.0 * PI * PI * s * s) / PI;
             AxisEstimate {
-                value: mean + bias * libm::sinf(2.0 * PI * mean),
+                value: mean + bias * sin_cos_deg(360.0 * mean).0,
                 half_width: bias,
                 noise,
             }

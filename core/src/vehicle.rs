@@ -1,6 +1,7 @@
 //! What is told or assumed of the vehicle that a part is bolted to.
 
 use crate::frames::DEG;
+use crate::trig::sin_cos_deg;
 use crate::vector::Vec3;
 
 /// What is told or assumed of the vehicle; degrees.
@@ -65,19 +66,19 @@ impl VehicleTerms {
     /// Steepest slope that the vehicle works on, degrees.
     #[must_use]
     pub fn working_slope_deg(&self) -> f32 {
-        let slope = |deg: f32| libm::tanf(deg / DEG);
-        let steepest = libm::hypotf(
-            slope(self.working_lengthwise_deg),
-            slope(self.working_crosswise_deg),
-        );
-        libm::atanf(steepest) * DEG
+        // Of the plane that leans by both: how far its normal is from plumb.
+        let lengthwise = sin_cos_deg(self.working_lengthwise_deg);
+        let crosswise = sin_cos_deg(self.working_crosswise_deg);
+        let (along, across) = (lengthwise.0 * crosswise.1, crosswise.0 * lengthwise.1);
+        let up = lengthwise.1 * crosswise.1;
+        libm::atan2f(libm::hypotf(along, across), up) * DEG
     }
 
     /// Up in the rail's body frame when the vehicle stands level.
     #[must_use]
     pub fn level_up(&self) -> Vec3 {
-        let x = libm::sinf(self.lean_lengthwise_deg / DEG);
-        let y = libm::sinf(self.lean_crosswise_deg / DEG);
+        let x = sin_cos_deg(self.lean_lengthwise_deg).0;
+        let y = sin_cos_deg(self.lean_crosswise_deg).0;
         [x, y, libm::sqrtf((1.0 - x * x - y * y).max(0.0))]
     }
 }

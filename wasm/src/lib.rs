@@ -1,17 +1,22 @@
 //! The border between the page and the core: types only. Numbers in and flat getters out on the
 //! hot path, where nothing is allocated; one report at capture.
 
-mod catalogue;
+#![cfg_attr(target_arch = "wasm32", no_std)]
+
+extern crate alloc;
+
 mod limits;
+mod object;
 mod phone;
 mod vehicle;
 
 use limits::Limits;
 use plumbmark::check::{End, Outcome};
-use plumbmark::holds::{Hold, Surface};
-use plumbmark::limits::{Limit, LimitSet};
+use plumbmark::holds::{Hold, Refusal, Surface};
+use plumbmark::limits::{Limit, LimitError, LimitSet};
 use plumbmark::live::{Blind, Live as Core, Reading};
 use plumbmark::parts::{Check, Part};
+use plumbmark::reason::NoReading;
 use wasm_bindgen::prelude::{JsError, JsValue, wasm_bindgen};
 
 /// The entry of a catalogue's list.
@@ -20,23 +25,38 @@ fn known<T: Copy>(all: &[T], code: u8) -> Result<T, JsError> {
     found.ok_or_else(|| JsError::new("unknown code"))
 }
 
+/// A limit set's error: line, field, the problem's name and its numbers. The words are the page's.
+fn in_words(error: LimitError) -> JsValue {
+    let (low, high) = error.problem.numbers();
+    object::error(error.line, error.field, error.problem.name(), [low, high])
+}
+
+/// A reason for no reading, by its name.
+fn no_reading(reason: NoReading) -> JsError {
+    JsError::new(reason.name())
+}
+
+/// A placement's refusal, by its name.
+fn refused(refusal: Refusal) -> JsError {
+    JsError::new(refusal.name())
+}
+
+/// A value of core's as a plain object.
+fn to_js<T: serde::Serialize>(value: &T) -> Result<JsValue, JsError> {
+    object::to_js(value).ok_or_else(|| JsError::new("no such shape"))
+}
+
 // Half the size of the default one, and as good: a few objects at capture, none per event.
 #[cfg(target_arch = "wasm32")]
 #[global_allocator]
 static ALLOCATOR: lol_alloc::LockedAllocator<lol_alloc::FreeListAllocator> =
     lol_alloc::LockedAllocator::new(lol_alloc::FreeListAllocator::new());
 
-fn to_js<T: serde::Serialize>(value: &T) -> Result<JsValue, JsError> {
-    let plain = serde_wasm_bindgen::Serializer::json_compatible();
-    value
-        .serialize(&plain)
-        .map_err(|e| JsError::new(&e.to_string()))
-}
-
-/// Parts, placements, checks and the names behind the codes.
-#[wasm_bindgen]
-pub fn catalogue() -> Result<JsValue, JsError> {
-    to_js(&catalogue::catalogue())
+// The page builds the core anew after a trap; there is nobody to read a message.
+#[cfg(target_arch = "wasm32")]
+#[panic_handler]
+fn trap(_: &core::panic::PanicInfo<'_>) -> ! {
+    core::arch::wasm32::unreachable()
 }
 
 /// The examples of trade usage, as a limit set.
@@ -72,12 +92,13 @@ impl Live {
     pub fn select(&mut self, part: u8, hold: u8, surface: u8) -> Result<(), JsError> {
         let part = known(&Part::ALL, part)?;
         let hold = known(&Hold::ALL, hold)?;
-        Ok(self.0.select(part, hold, known(&Surface::ALL, surface)?)?)
+        let surface = known(&Surface::ALL, surface)?;
+        self.0.select(part, hold, surface).map_err(refused)
     }
 
     /// Puts a limit set in force; an error names the field.
-    pub fn set_limits(&mut self, limits: &Limits) -> Result<(), JsError> {
-        Ok(self.0.set_limits(limits.set().clone())?)
+    pub fn set_limits(&mut self, limits: &Limits) -> Result<(), JsValue> {
+        self.0.set_limits(limits.set().clone()).map_err(in_words)
     }
 
     /// Says which end of a check's axis looked lower: its place among the catalogue's ends, or
@@ -256,7 +277,7 @@ impl Live {
 
     /// The report of the last tick's reading; an error names the reason why there is none.
     pub fn capture(&self) -> Result<JsValue, JsError> {
-        to_js(&self.0.capture()?)
+        to_js(&self.0.capture().map_err(no_reading)?)
     }
 }
 

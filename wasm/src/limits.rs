@@ -1,6 +1,6 @@
 //! A limit set on its way across the border, line by line in numbers.
 
-use crate::{known, to_js};
+use crate::{in_words, known, to_js};
 use plumbmark::holds::Surface;
 use plumbmark::limits::{Basis, Limit, LimitSet, SurfaceTerms};
 use plumbmark::parts::Check;
@@ -14,9 +14,9 @@ pub struct Limits(LimitSet);
 impl Limits {
     /// A set without any line, named.
     #[wasm_bindgen(constructor)]
-    pub fn new(name: &str) -> Result<Self, JsError> {
+    pub fn new(name: &str) -> Result<Self, JsValue> {
         let mut set = LimitSet::empty();
-        set.set_name(name)?;
+        set.set_name(name).map_err(in_words)?;
         Ok(Self(set))
     }
 
@@ -38,7 +38,7 @@ impl Limits {
         source: &str,
         holds_in_operation: bool,
         length_mm: Option<f32>,
-    ) -> Result<(), JsError> {
+    ) -> Result<(), JsValue> {
         let mut line = Limit {
             low_deg,
             high_deg,
@@ -51,8 +51,8 @@ impl Limits {
             length_mm,
             ..Limit::not_entered(known(&Check::ALL, check)?)
         };
-        line.set_source(source)?;
-        Ok(self.0.add_line(line)?)
+        line.set_source(source).map_err(in_words)?;
+        self.0.add_line(line).map_err(in_words)
     }
 
     /// Sets a surface's contact uncertainties.
@@ -71,9 +71,9 @@ impl Limits {
     }
 
     /// The set as core understands it; an error names the field.
-    pub fn check(&self) -> Result<JsValue, JsError> {
-        self.0.validate()?;
-        to_js(&self.0)
+    pub fn check(&self) -> Result<JsValue, JsValue> {
+        self.0.validate().map_err(in_words)?;
+        Ok(to_js(&self.0)?)
     }
 }
 

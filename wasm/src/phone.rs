@@ -1,6 +1,7 @@
 //! This phone's zero and calibration across the border.
 
-use crate::{Live, known};
+use crate::{Live, known, no_reading, refused};
+use alloc::vec::Vec;
 use plumbmark::calibration::Calibration;
 use plumbmark::findings::{Device, Key};
 use plumbmark::holds::{Hold, Surface};
@@ -18,8 +19,8 @@ const CALIBRATION: usize = 15;
 impl Live {
     /// Chooses a table, or the vehicle's floor or rail; an error names the refusal.
     pub fn select_face(&mut self, hold: u8, surface: u8) -> Result<(), JsError> {
-        let hold = known(&Hold::ALL, hold)?;
-        Ok(self.0.select_face(hold, known(&Surface::ALL, surface)?)?)
+        let (hold, surface) = (known(&Hold::ALL, hold)?, known(&Surface::ALL, surface)?);
+        self.0.select_face(hold, surface).map_err(refused)
     }
 
     /// Says which phone this is.
@@ -50,7 +51,7 @@ impl Live {
 
     /// Keeps this second as a placement; returns how many there are. An error names the reason.
     pub fn keep_placement(&mut self) -> Result<usize, JsError> {
-        Ok(self.0.keep_placement()?)
+        self.0.keep_placement().map_err(no_reading)
     }
 
     /// Forgets the placements.
@@ -67,7 +68,8 @@ impl Live {
     /// Finds this phone's zero from the placements kept: lengthwise, its U, crosswise, its U,
     /// degrees. An error names the refusal.
     pub fn find_zero(&mut self) -> Result<Vec<f32>, JsError> {
-        let found = self.0.find_zero()?;
+        let found = self.0.find_zero();
+        let found = found.map_err(|refusal| JsError::new(refusal.name()))?;
         let hold = self.0.placement().map_or(Hold::Back, |p| p.hold);
         Ok(found.in_body_deg(&hold.rotation()).concat())
     }
@@ -81,8 +83,8 @@ impl Live {
     /// Adds the pose that the phone rests in; returns how many there are. An error names why not.
     pub fn add_pose(&mut self) -> Result<usize, JsError> {
         self.0.add_pose().map_err(|refusal| match refusal {
-            PoseRefusal::NoReading(reason) => reason.into(),
-            PoseRefusal::Calibration(reason) => reason.into(),
+            PoseRefusal::NoReading(reason) => no_reading(reason),
+            PoseRefusal::Calibration(reason) => JsError::new(reason.name()),
         })
     }
 
@@ -94,7 +96,10 @@ impl Live {
     /// Fits the poses; returns whether the calibration counts for the orientation channel too. An
     /// error names the refusal.
     pub fn calibrate(&mut self) -> Result<bool, JsError> {
-        Ok(self.0.calibrate()?.for_orientation)
+        let found = self.0.calibrate();
+        found
+            .map(|c| c.for_orientation)
+            .map_err(|refusal| JsError::new(refusal.name()))
     }
 
     /// Everything found, one row of numbers each, to be kept and given back.

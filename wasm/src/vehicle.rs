@@ -1,7 +1,7 @@
 //! The vehicle's level across the border. Its checks are read by the getters of the others, two
 //! places further on: see `Live::value_deg`.
 
-use crate::{Live, known};
+use crate::{Live, known, no_reading};
 use plumbmark::level::{Level, LevelError};
 use plumbmark::vehicle::{Pointing, VehicleTerms};
 use wasm_bindgen::prelude::{JsError, wasm_bindgen};
@@ -13,8 +13,8 @@ impl Live {
     pub fn keep_level(&mut self) -> Result<u8, JsError> {
         match self.0.keep_level() {
             Ok(moved) => Ok(moved.map_or(0, |m| if m { 2 } else { 1 })),
-            Err(LevelError::NoReading(reason)) => Err(reason.into()),
-            Err(LevelError::Refused(refusal)) => Err(refusal.into()),
+            Err(LevelError::NoReading(reason)) => Err(no_reading(reason)),
+            Err(LevelError::Refused(refusal)) => Err(JsError::new(refusal.name())),
         }
     }
 

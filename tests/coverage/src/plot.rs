@@ -116,12 +116,12 @@ fn draw_panel(
                 .draw_series(points.into_iter().map(|p| mark(marker, p)))?
                 .label(format!("{}, hold {hold}°", channel.name()))
                 .legend(move |(x, y)| {
-                    // Whole or dashed, as the line itself.
-                    let second = if gap == 0 { 8 } else { 14 };
+                    // Whole or broken beside the marker, as the line itself.
+                    let gap = if gap == 0 { 0 } else { 5 };
                     EmptyElement::at((x, y))
-                        + mark(marker, (10, 0))
-                        + PathElement::new([(0, 0), (8, 0)], BLACK)
-                        + PathElement::new([(second, 0), (20, 0)], BLACK)
+                        + mark(marker, (12, 0))
+                        + PathElement::new([(0, 0), (8 - gap, 0)], BLACK)
+                        + PathElement::new([(16 + gap, 0), (24, 0)], BLACK)
                 });
         }
     }

@@ -1,7 +1,7 @@
 //! Any run of events, as a browser or a fault might send them.
 #![no_main]
 
-use arbitrary::{Arbitrary, Result, Unstructured};
+use arbitrary::{Result, Unstructured};
 use libfuzzer_sys::fuzz_target;
 use plumbmark::check::End;
 use plumbmark::holds::Surface;
@@ -26,17 +26,18 @@ impl Phone {
         self.live.motion(self.last_ms, values);
     }
 
-    /// Rest with up along `up`, rounded as browsers do or not, with an eighth of a step of noise.
+    /// Rest with up along `up`, rounded as browsers do or not, with up to half a step of noise.
     fn rest(&mut self, u: &mut Unstructured<'_>) -> Result<()> {
         let up = any::direction(u)?;
         let per_m_s2 = *u.choose(&[10.0, 10.0, 200.0])?;
-        let spacing_ms = *u.choose(&[16.7, 10.0, 33.0, 5.0, 1.0, 0.001])?;
-        let sign = *u.choose(&[1.0, -1.0])?;
-        for _ in 0..u.int_in_range(1..=120)? {
-            let noise = u8::arbitrary(u)?;
-            let a = [0, 1, 2].map(|i| {
-                let of_axis = f64::from(noise >> (2 * i) & 3) / 80.0;
-                let a = sign * (9.806_65 * f64::from(up[i]) + of_axis);
+        let spacing_ms = *u.choose(&[16.7, 16.7, 10.0, 33.0, 1.0, 0.001])?;
+        let sign = *u.choose(&[1.0, 1.0, -1.0])?;
+        let noise_m_s2 = *u.choose(&[0.0, 0.01, 0.05])?;
+        for i in 0..u.int_in_range(1..=160)? {
+            let a = [0, 1, 2].map(|axis| {
+                // The golden angle: no two samples alike, and no period that looks like tremor.
+                let wave = (f64::from(i * (axis + 3)) * 2.399).sin();
+                let a = sign * (9.806_65 * f64::from(up[axis as usize]) + noise_m_s2 * wave);
                 Some((a * per_m_s2).round() / per_m_s2)
             });
             self.motion(spacing_ms, a);
@@ -102,11 +103,14 @@ fn run(u: &mut Unstructured<'_>) -> Result<()> {
         now_ms: 1000.0,
         last_ms: f64::NAN,
     };
+    let sign = *u.choose(&[1, 0])?;
+    phone.live.set_sign(sign);
     while !u.is_empty() {
         phone.event(u)?;
         phone.look(phone.now_ms);
-        if u.ratio(1, 8)? {
-            phone.look(any::wide_number(u)?);
+        if u.ratio(1, 4)? {
+            phone.look(phone.now_ms + any::wide_number(u)?);
+            phone.look(phone.now_ms);
         }
     }
     Ok(())

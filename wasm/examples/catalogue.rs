@@ -1,4 +1,5 @@
-//! The core's own lists, by name, for the page to build its screens from.
+//! The core's own lists, by name, for the page to build its screens from: prints the module
+//! `catalogue.js`. The build runs it, so that the lists are the core's without being in the .wasm.
 
 use plumbmark::advice::AdviceKind;
 use plumbmark::budget::Source;
@@ -14,7 +15,7 @@ use plumbmark::vehicle::Pointing;
 use serde::Serialize;
 
 #[derive(Serialize)]
-pub struct Catalogue {
+struct Catalogue {
     parts: Vec<PartEntry>,
     checks: Vec<CheckEntry>,
     reasons: Vec<Option<NoReading>>,
@@ -66,7 +67,7 @@ struct CheckEntry {
     asks_lower_end: bool,
 }
 
-pub fn catalogue() -> Catalogue {
+fn catalogue() -> Catalogue {
     let coded = |all: &[NoReading]| {
         let named = all.iter().map(|&r| Some(r));
         core::iter::once(None).chain(named).collect()
@@ -126,4 +127,9 @@ fn check(id: Check) -> CheckEntry {
         axis_body: id.axis_body(),
         asks_lower_end: id.asks_lower_end(),
     }
+}
+
+fn main() {
+    let lists = serde_json::to_string(&catalogue()).expect("lists of names and numbers");
+    println!("export default {lists};");
 }
