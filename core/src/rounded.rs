@@ -71,7 +71,7 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
         0 => AxisEstimate {
             value: mean,
             // 0.484 at the least noise that a phone has; more of it is sooner seen. Simulated.
-            half_width: 0.484 - 2.0 * (s_lo - 0.02),
+            half_width: (0.484 - 2.0 * (s_lo - 0.02)).max(0.1),
             noise: 0.0,
         },
         1 => {
