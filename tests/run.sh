@@ -79,7 +79,8 @@ for features in "" serde defmt "serde defmt"; do
     cargo check --quiet --locked -p plumbmark --target thumbv6m-none-eabi --features "$features"
 done
 step "core on thumbv7em" cargo check --quiet --locked -p plumbmark --target thumbv7em-none-eabihf
-counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests -- --nocapture
+counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests \
+  -p plumbmark-simulator -p plumbmark-coverage -- --nocapture
 step "page build" sh "$root/web/build.sh"
 step "page lint and format" sh -c "cd '$root/web' && biome check --error-on-warnings"
 step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome check --error-on-warnings"

@@ -88,8 +88,8 @@ impl Live {
         };
         let key = self.key(channel, placement);
         let Some(first) = first else {
-            let raw = rest.by(channel, NOISE_STEPS)?;
-            let sensor = self.findings.sensor(key, self.clock_ms, raw.up);
+            let raw = rest.by(channel, noise_of([rest].into_iter()))?;
+            let sensor = self.findings.sensor(key, self.clock_ms);
             let found = self.findings.zero(key, self.clock_ms).is_some()
                 || self.findings.calibration(key, self.clock_ms).is_some();
             return Ok(Candidate {
@@ -106,7 +106,7 @@ impl Live {
         let bounds = noise_of([&first.rest, rest].into_iter());
         let (one, two) = (first.rest.by(channel, bounds)?, rest.by(channel, bounds)?);
         let contact = self.contact(placement);
-        let sensor = self.findings.sensor(key, self.clock_ms, one.up);
+        let sensor = self.findings.sensor(key, self.clock_ms);
         let up = turned(&one, &two, &contact, &sensor).map_err(|_| NoReading::TurnDisagrees)?;
         Ok(Candidate {
             channel,
@@ -190,5 +190,5 @@ fn turned_mean(
     let one = first.mean_up(channel)?;
     let back = half_turn(second.mean_up(channel)?, normal);
     let mean = unit(core::array::from_fn(|i| one[i] + back[i]))?;
-    Some(sensor.after_a_turn(normal).corrected(mean))
+    Some(sensor.after_a_turn(normal, mean).corrected(mean))
 }

@@ -4,7 +4,12 @@ use crate::frames::DEG;
 use crate::prior::{K_NORMAL, K_PLUMB};
 use crate::sensor::Sensor;
 use crate::shared::Share;
+use crate::trig::sin_cos_deg;
 use crate::vector::{Vec3, cross, dot, norm};
+
+/// √3: the root mean square of a normal's square, and a rectangle's half-width over its standard
+/// uncertainty.
+const ROOT_3: f32 = 1.732_050_8;
 
 /// What an uncertainty is made of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -108,7 +113,7 @@ impl Budget {
                 norm(noise) * DEG,
                 squares(&rectangles) / libm::sqrtf(3.0) * DEG,
                 from.settle_deg * length,
-                norm(shared.zero_deg),
+                libm::sqrtf(shared.zero_covariance(&shared)),
                 norm(shared.scale_deg),
                 contact.hold_deg * length,
                 contact.align_deg * turn,
@@ -127,6 +132,22 @@ impl Budget {
             u_deg: core::array::from_fn(|i| self.u_deg[i].max(other.u_deg[i])),
             rectangle_deg: self.rectangle_deg.max(other.rectangle_deg),
         }
+    }
+
+    /// The budget with what the error `across` the slope does to an elevation: it bends it by
+    /// e²/2d at d off plumb, a term of second order (GUM 5.1.2, note): its root mean square
+    /// goes to what it mostly comes from.
+    #[must_use]
+    pub fn bent_by(&self, across: &Self, off_plumb_deg: f32) -> Self {
+        let lateral = across.combined_deg() / DEG;
+        let (sin, cos) = sin_cos_deg(off_plumb_deg);
+        let bend_deg = 0.5 * ROOT_3 * lateral * lateral * cos / sin * DEG;
+        let source = across.dominant() as usize;
+        let mut bent = *self;
+        if let Some(u) = bent.u_deg.get_mut(source) {
+            *u = libm::hypotf(*u, bend_deg);
+        }
+        bent
     }
 
     /// Combined standard uncertainty, degrees (GUM 5.1.2, no correlation within one reading).

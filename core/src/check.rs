@@ -14,6 +14,10 @@ use crate::vector::{Vec3, cross};
 /// are where the linear budget is 5 % short.
 const ROLL_LOST_DEG: f32 = 6.0;
 
+/// Nearer to plumb than this the error across the slope counts too, degrees; at 30° it bends an
+/// elevation by less than a hundredth of its uncertainty.
+const STEEP_DEG: f32 = 30.0;
+
 /// Which end of the part looked lower.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -130,10 +134,15 @@ pub(crate) fn measure(
         return None;
     }
     let off_plumb = off_plumb_deg(quantity, value);
-    let mut least = least_factor(off_plumb, budget.combined_deg());
-    if least > 0.0 {
-        budget = budget.or_larger(&budget_of(cross(up_body, c)));
-        least = least.max(least_factor(off_plumb, budget.combined_deg()));
+    let mut least = 0.0;
+    if off_plumb < STEEP_DEG {
+        let across = budget_of(cross(up_body, c));
+        least = least_factor(off_plumb, budget.combined_deg().max(across.combined_deg()));
+        budget = if least > 0.0 {
+            budget.or_larger(&across)
+        } else {
+            budget.bent_by(&across, off_plumb)
+        };
     }
     let combined_deg = budget.combined_deg();
     let measured = Measured {

@@ -61,12 +61,13 @@ impl Live {
                 continue;
             }
             let found = find_zero(&ups, &contact);
-            if let Ok(zero) = found {
-                let key = self.key(channel, &placement);
-                self.findings.keep_zero(key, zero, self.clock_ms);
-            }
             if channel == Channel::Acceleration || alone {
                 leading = found;
+            }
+            // What the channel in charge refuses the other one does not heal.
+            if let (Ok(zero), Ok(_)) = (found, leading) {
+                let key = self.key(channel, &placement);
+                self.findings.keep_zero(key, zero, self.clock_ms);
             }
         }
         leading

@@ -307,7 +307,9 @@ impl Window {
         // A rounded phone may sit on a step's edge; a sensor that is not rounded has no such edge
         // beyond the smallest change it shows.
         let edge = f32::from(still.least_change.unwrap_or(1).min(127)).min(0.1 / self.count_m_s2);
-        if wander > (1.2 * edge).max(1.8 * libm::sqrtf(d_whole)) || self.departs(still, edge) {
+        // Rounding adds to the differences; without it slow noise alone would look like movement.
+        let spread = if self.count_m_s2 < 0.1 { 2.4 } else { 1.8 };
+        if wander > (1.2 * edge).max(spread * libm::sqrtf(d_whole)) || self.departs(still, edge) {
             return Err(NoReading::Moving);
         }
         Ok(())
