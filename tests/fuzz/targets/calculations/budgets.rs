@@ -9,6 +9,10 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     look(&Budget::new(&from, &contact, any::vector(u)?));
     let other = Budget::new(&from, &contact, any::vector(u)?);
     look(&other.after_a_move(&from, any::vector(u)?));
+    look(&other.bent_by(
+        &Budget::new(&from, &contact, any::vector(u)?),
+        any::number(u)?,
+    ));
     let k = coverage_factor(any::number(u)?, any::number(u)?);
     assert!(k.is_nan() || (1.646..=1.965).contains(&k), "{k}");
     let least = least_factor(any::number(u)?, any::number(u)?);
@@ -40,6 +44,8 @@ fn larger(u: &mut Unstructured<'_>) -> Result<()> {
         assert!(both.of(both.dominant()) >= both.of(source));
         assert!(both.combined_deg() >= both.of(source) * 0.999_999);
     }
+    let bent = one.bent_by(&two, any::between(u, 1.0, 30.0)?);
+    assert!(bent.combined_deg() >= one.combined_deg() * 0.999_999);
     assert!(both.repeat_deg() <= both.combined_deg() * 1.000_001);
     Ok(())
 }

@@ -6,7 +6,7 @@ use plumbmark::findings::{Findings, Key, counts_at};
 use plumbmark::prior::FOUND_FOR_MS;
 use plumbmark::reading::Channel;
 use plumbmark::reversal::FoundZero;
-use plumbmark::sensor::Sensor;
+use plumbmark::sensor::{Sensor, felt};
 use plumbmark::vector::norm;
 use plumbmark_fuzz::any;
 
@@ -56,7 +56,7 @@ fn any_key(u: &mut Unstructured<'_>) -> Result<Key> {
 fn look(findings: &Findings, key: Key, now_ms: f64, u: &mut Unstructured<'_>) -> Result<()> {
     let counts = |found_ms: f64| now_ms >= found_ms && now_ms - found_ms < FOUND_FOR_MS;
     let of_phone = |f: &Key| f.device == key.device && f.channel == key.channel;
-    let sensor = findings.sensor(key, now_ms, any::direction(u)?);
+    let sensor = findings.sensor(key, now_ms);
     let zeros = findings.zeros().iter();
     let its: Vec<u16> = zeros
         .filter(|f| of_phone(&f.key) && counts(f.found_ms))
@@ -80,18 +80,23 @@ fn look(findings: &Findings, key: Key, now_ms: f64, u: &mut Unstructured<'_>) ->
         assert_eq!(sensor.scale, [1.0; 3]);
     }
     assert!(sensor.u_zero.iter().all(|s| s.is_finite() && *s >= 0.0));
-    let corrected = sensor.corrected(any::direction(u)?);
+    let up = any::direction(u)?;
+    let zero = any::between_each(u, -0.08, 0.08)?;
+    let found = felt(up, zero);
+    let freed = norm(core::array::from_fn(|i| found[i] - zero[i]));
+    assert!((freed - 1.0).abs() < 1e-5, "{up:?} {zero:?}");
+    let corrected = sensor.corrected(up);
     assert!((norm(corrected) - 1.0).abs() < 1e-4, "{corrected:?}");
     Ok(())
 }
 
 fn anything(findings: &Findings, u: &mut Unstructured<'_>) -> Result<()> {
-    let _ = findings.sensor(any_key(u)?, any::wide_number(u)?, any::vector(u)?);
+    let _ = findings.sensor(any_key(u)?, any::wide_number(u)?);
     let _ = counts_at(any::wide_number(u)?, any::wide_number(u)?);
     let estimate = any::wild_estimate(u)?;
     let sensor = estimate.sensor;
-    let _ = sensor.after_a_turn(any::vector(u)?);
-    let _ = sensor.used_at(any::vector(u)?, any::vector(u)?);
+    let _ = sensor.after_a_turn(any::vector(u)?, any::vector(u)?);
+    let _ = felt(any::vector(u)?, any::vector(u)?);
     let _ = (sensor.corrected(any::vector(u)?), sensor.apply(&estimate));
     Ok(())
 }

@@ -20,9 +20,10 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     let first = any::estimate_at(u, felt(true_up))?;
     let second = any::estimate_at(u, felt(half_turn(true_up, normal)))?;
     if let Ok(found) = find_zero(&[first, second], &contact) {
-        // What is left is of second order.
+        // What is missed, on a steep face most of it, is in the uncertainty.
+        let off = |i: usize| (found.zero[i] - zero[i]).abs();
         assert!(
-            (0..3).all(|i| (found.zero[i] - zero[i]).abs() < 0.008),
+            (0..3).all(|i| off(i) < 1e-3 + 2.0 * found.u_zero[i]),
             "{zero:?} {found:?}"
         );
         assert!(found.zero.iter().all(|z| z.abs() <= LARGEST_ZERO));
