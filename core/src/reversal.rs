@@ -181,6 +181,10 @@ fn pair_zero(
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;
+    // Along a slope each round leaves its square's share of the zero: on a steep face it is mostly
+    // length, which nobody knows. A rectangle.
+    let cube = slope * slope * slope;
+    let left = LARGEST_ZERO * cube * cube;
     let step = [first, second]
         .iter()
         .flat_map(|p| p.half_steps)
@@ -189,7 +193,8 @@ fn pair_zero(
         });
     let u_zero = core::array::from_fn(|i| {
         let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step[i] / 3.0)
-            + 0.5 * (hold * hold + align * align);
+            + 0.5 * (hold * hold + align * align)
+            + left * left / 3.0;
         libm::sqrtf(squared) * (1.0 - n[i].abs())
     });
     Ok(FoundZero {

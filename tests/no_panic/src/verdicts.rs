@@ -18,6 +18,7 @@ pub(crate) fn call() {
 fn budgets(up: &UpEstimate, contact: &Contact) {
     let budget = any(Budget::new(up, contact, any_vector()));
     any(budget.or_larger(&any(budget)));
+    any(budget.bent_by(&any(budget), any(0.0)));
     any(budget.after_a_move(up, any_vector()));
     any((budget.combined_deg(), budget.of(any(Source::Zero))));
     any((budget.dominant(), budget.coverage_factor()));

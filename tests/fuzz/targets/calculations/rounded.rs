@@ -2,7 +2,7 @@
 
 use arbitrary::{Arbitrary, Result, Unstructured};
 use plumbmark::prior::NOISE_STEPS;
-use plumbmark::rounded::{AxisSums, estimate, inflation};
+use plumbmark::rounded::{AxisSums, estimate, inflation, noise_bounds};
 use plumbmark_fuzz::any;
 
 pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
@@ -47,5 +47,7 @@ fn anything(u: &mut Unstructured<'_>) -> Result<()> {
     let count = u.int_in_range(0..=means.len())?;
     let factor = inflation(u32::arbitrary(u)?, &means[..count], any::vector(u)?);
     assert!(factor >= 1.0, "{factor}");
+    let (low, high) = noise_bounds(any::number(u)?, u.arbitrary()?);
+    assert!(low.is_nan() || (0.02..=high).contains(&low) && high <= 0.5);
     Ok(())
 }
