@@ -3,7 +3,7 @@
 use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor};
 use plumbmark::frames::{elevation_sensitivity, roll_sensitivity};
 use plumbmark::prior::{K_PLUMB, ZERO_MG};
-use plumbmark::rounded::{AxisSums, estimate};
+use plumbmark::rounded::{AxisSums, bias, estimate};
 use plumbmark::sensor::Sensor;
 use plumbmark_tests::{Table, Worst};
 
@@ -131,4 +131,18 @@ fn a_single_level_leaves_nearly_half_a_step() {
     assert_eq!((e.value, e.noise), (0.0, 0.0));
     let half_deg = f64::from(e.half_width) * factor("step_level_deg");
     assert!((0.27..0.2922).contains(&half_deg), "{half_deg}");
+}
+
+/// The first term of the Fourier series of rounding: exp(−2π²σ²)/π (Widrow and Kollár,
+/// *Quantization Noise*, from memory; the formula itself in `f64` here).
+#[test]
+fn the_bias_of_rounding_is_close_to_its_exponential() {
+    let mut worst = Worst::new("bias of rounding, counts");
+    for i in 0..=1000 {
+        let sigma = 0.22 + 0.28 * f64::from(i) / 1000.0;
+        let variance = sigma * sigma;
+        let want = (-2.0 * std::f64::consts::PI.powi(2) * variance).exp() / std::f64::consts::PI;
+        worst.see(f64::from(bias(variance as f32)) - want, 5e-4);
+    }
+    assert_eq!(bias(1.0), bias(0.25), "held beyond σ = 0.5");
 }

@@ -1,6 +1,6 @@
 //! From a sensor's events to a reading.
 
-use crate::{any, any_vector};
+use crate::any;
 use plumbmark::check::End;
 use plumbmark::fused::Fused;
 use plumbmark::holds::{Hold, Surface};
@@ -9,7 +9,7 @@ use plumbmark::limits::LimitSet;
 use plumbmark::live::Live;
 use plumbmark::parts::{Check, Part};
 use plumbmark::reason::NoReading;
-use plumbmark::rounded::{AxisSums, estimate, inflation};
+use plumbmark::rounded::{AxisSums, bias, estimate, inflation};
 use plumbmark::window::Window;
 
 pub(crate) fn call() {
@@ -48,8 +48,7 @@ fn rounded() {
     });
     any((axis.mean(), axis.variance()));
     any(estimate(&axis, any(0.0), any((0.0, 0.0))));
-    let means: &[_] = any(&[[0.0; 3]; 5]);
-    any(inflation(any(0), means, any_vector()));
+    any((inflation(&any([axis; 3]), any(0.0)), bias(any(0.0))));
 }
 
 fn fused() {
