@@ -5,6 +5,10 @@ use crate::prior::{K_NORMAL, K_PLUMB};
 use crate::sensor::Sensor;
 use crate::shared::Share;
 use crate::vector::{Vec3, cross, dot, norm};
+use core::f32::consts::FRAC_1_SQRT_2;
+
+/// √3: half-width of a rectangle over its standard uncertainty.
+const ROOT_3: f32 = 1.732_050_8;
 
 /// What an uncertainty is made of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -98,15 +102,20 @@ impl Budget {
     pub fn new(from: &UpEstimate, contact: &Contact, sensitivity: Vec3) -> Self {
         let c = sensitivity;
         let length = norm(c);
-        let rectangles = from.half_steps.map(|h| dot(c, h).abs());
-        let squares = |terms: &[f32]| libm::sqrtf(terms.iter().map(|t| t * t).sum());
+        let (mut squares, mut widest) = (0.0, 0.0_f32);
+        // One placement leaves half of them empty.
+        for half_step in from.half_steps.iter().filter(|h| **h != [0.0; 3]) {
+            let half_width = dot(c, *half_step).abs();
+            squares += half_width * half_width;
+            widest = widest.max(half_width);
+        }
         let noise: Vec3 = core::array::from_fn(|i| c[i] * from.noise[i]);
         let turn = dot(c, cross(contact.normal, from.up)).abs();
         let shared = Share::new(from, c);
         Self {
             u_deg: [
                 norm(noise) * DEG,
-                squares(&rectangles) / libm::sqrtf(3.0) * DEG,
+                libm::sqrtf(squares) * (DEG / ROOT_3),
                 from.settle_deg * length,
                 norm(shared.zero_deg),
                 norm(shared.scale_deg),
@@ -116,7 +125,7 @@ impl Budget {
                 0.0,
                 0.0,
             ],
-            rectangle_deg: rectangles.into_iter().fold(0.0, f32::max) * DEG,
+            rectangle_deg: widest * DEG,
         }
     }
 
@@ -164,10 +173,10 @@ impl Budget {
         let worst_deg = from.worst_half_step * length * DEG;
         let mut after = *self;
         after.u_deg[Source::Step as usize] =
-            (worst_deg / libm::sqrtf(3.0)).max(self.of(Source::Step));
+            (worst_deg * (1.0 / ROOT_3)).max(self.of(Source::Step));
         let scale = from.sensor.u_scale.into_iter().fold(0.0, f32::max);
         after.u_deg[Source::Scale as usize] =
-            (scale * length * DEG / libm::sqrtf(2.0)).max(self.of(Source::Scale));
+            (scale * length * (DEG * FRAC_1_SQRT_2)).max(self.of(Source::Scale));
         after.rectangle_deg = worst_deg.max(self.rectangle_deg);
         after
     }

@@ -6,7 +6,7 @@
 //! exactly. How it answers to each reading is a central difference of that solution.
 
 use crate::budget::{Budget, Source};
-use crate::check::{Basis, Outcome, conclude, measure};
+use crate::check::{Basis, Outcome, conclude, decide_seen, measure};
 use crate::decision::{Verdict, Why, decide_in_operation};
 use crate::frames::{DEG, to_body, to_device};
 use crate::level::{Level, LevelRefusal};
@@ -140,7 +140,8 @@ pub fn in_vehicle(
     let no_verdict = |w: &Why| matches!(w, Why::EndsDisagree | Why::EndNotTold);
     let eye = parked.why.filter(no_verdict);
     let after = budget.after_a_move(from.up, answers.part.of(c));
-    let mut outcome = conclude(parked.check, measured, budget, limit, eye, &after);
+    let verdict = decide_seen(eye, &measured, limit);
+    let mut outcome = conclude(parked.check, measured, budget, limit, verdict, &after);
     let slope_deg = vehicle.terms.working_slope_deg();
     let working = (slope_deg > 0.0).then(|| Working {
         slope_deg,

@@ -3,7 +3,7 @@
 
 use crate::budget::{Budget, UpEstimate};
 use crate::frames::DEG;
-use crate::vector::{Vec3, dot};
+use crate::vector::{Vec3, dot, scaled};
 
 /// How one angle answers to the errors it shares with others, and what is its own.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -26,10 +26,11 @@ impl Share {
     #[must_use]
     pub fn new(from: &UpEstimate, c: Vec3) -> Self {
         let sensor = &from.sensor;
+        let c = scaled(c, DEG);
         Self {
-            zero_deg: core::array::from_fn(|i| c[i] * sensor.u_zero[i] * DEG),
+            zero_deg: core::array::from_fn(|i| c[i] * sensor.u_zero[i]),
             zero_from: sensor.zero_from,
-            scale_deg: core::array::from_fn(|i| c[i] * from.up[i] * sensor.u_scale[i] * DEG),
+            scale_deg: core::array::from_fn(|i| c[i] * from.up[i] * sensor.u_scale[i]),
             scale_from: sensor.scale_from,
             own_deg: 0.0,
         }
