@@ -91,10 +91,12 @@ fn single_values_of_the_handbooks() {
     );
     // GUM G.4.1: three components combined, 1.03 as printed.
     let mut budget = Budget {
-        u_deg: [0.0; 10],
+        variances: [0.0; 10],
         rectangle_deg: 0.0,
     };
-    budget.u_deg[..3].copy_from_slice(&[0.25, 0.57, 0.82]);
+    for (variance, u) in budget.variances.iter_mut().zip([0.25, 0.57, 0.82]) {
+        *variance = u * u;
+    }
     let combined = f64::from(budget.combined_deg());
     approx::assert_relative_eq!(combined, factor("gum_g41_combined"), max_relative = 1e-6);
     approx::assert_abs_diff_eq!(combined, 1.03, epsilon = 0.005);

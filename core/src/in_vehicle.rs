@@ -228,22 +228,21 @@ impl Answers {
         let level_c = to_device(&level.rotation, self.level.of(c));
         let (a, b) = (Share::new(from.up, part_c), Share::new(&level.up, level_c));
         // The phone is the same one: its zero may cancel, or count twice.
-        let joint = |of: fn(&Share, &Share) -> f32| {
-            libm::sqrtf((of(&a, &a) + of(&b, &b) + 2.0 * of(&a, &b)).max(0.0))
-        };
+        let joint =
+            |of: fn(&Share, &Share) -> f32| (of(&a, &a) + of(&b, &b) + 2.0 * of(&a, &b)).max(0.0);
         let of_level = Budget::new(&level.up, &level.contact, level_c);
         let mut budget = Budget::new(from.up, from.contact, part_c);
-        for (source, u_deg) in [
+        let heading_deg = dot(c, self.heading) * vehicle.terms.heading_deg;
+        let rake_deg = norm(self.lean.of(c)) * vehicle.terms.rake_deg;
+        let datum_deg = of_level.repeat_deg();
+        for (source, variance) in [
             (Source::Zero, joint(Share::zero_covariance)),
             (Source::Scale, joint(Share::scale_covariance)),
-            (Source::Datum, of_level.repeat_deg()),
-            (
-                Source::Heading,
-                dot(c, self.heading).abs() * vehicle.terms.heading_deg,
-            ),
-            (Source::Rake, norm(self.lean.of(c)) * vehicle.terms.rake_deg),
+            (Source::Datum, datum_deg * datum_deg),
+            (Source::Heading, heading_deg * heading_deg),
+            (Source::Rake, rake_deg * rake_deg),
         ] {
-            budget.u_deg[source as usize] = u_deg;
+            budget.variances[source as usize] = variance;
         }
         budget.rectangle_deg = budget.rectangle_deg.max(of_level.rectangle_deg);
         budget

@@ -1,5 +1,6 @@
 //! What must hold of a reading and of a verdict, whatever came in.
 
+use plumbmark::budget::Source;
 use plumbmark::check::{End, Outcome};
 use plumbmark::decision::{Measured, Verdict, decide, margin_deg};
 use plumbmark::limits::Limit;
@@ -35,7 +36,7 @@ pub fn live(live: &Live) {
 
 /// One check's answer.
 pub fn outcome(o: &Outcome, limit: &Limit, told: Option<End>) {
-    let of = &o.budget.u_deg;
+    let of = Source::ALL.map(|s| o.budget.of(s));
     assert!(of.iter().all(|u| u.is_finite() && *u >= 0.0), "{o:?}");
     assert!(o.probability.is_none_or(|p| (0.0..=1.0).contains(&p)));
     assert!(o.margin_deg.is_none_or(f32::is_finite));
