@@ -1,5 +1,5 @@
-// Packs the page into dist/: the files as they are, the version made of what is in them, and the
-// service worker's list. Everything ships that a browser asks for, and nothing else.
+// Packs the page into dist/: the modules as one script, the try-out's apart, since most never load
+// it; the styles as one sheet; the version made of what is in them; the service worker's list.
 
 import { createHash } from 'node:crypto';
 import {
@@ -15,7 +15,7 @@ import {
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { transformSync } from 'esbuild';
+import { buildSync, transformSync } from 'esbuild';
 
 const web = dirname(fileURLToPath(import.meta.url));
 const number = readFileSync(join(web, '../Cargo.toml'), 'utf8').match(/^version = "(.*)"/m)?.[1];
@@ -28,48 +28,79 @@ function filesBelow(folder) {
   });
 }
 
-const shipped = [
+/** @param {string} folder @param {RegExp} kind */
+const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
+const modules = [
+  ...readdirSync(web).filter((name) => name.endsWith('.js') && name !== 'types.js'),
+  ...['screens', 'drawings', 'tryout', 'pkg'].flatMap((folder) => from(folder, /\.js$/)),
+];
+// In the order that the page names them: later rules win.
+const page = readFileSync(join(web, 'index.html'), 'utf8');
+const styles = [...page.matchAll(/href="(styles\/.*?\.css)"/g)].map((found) => found[1]);
+const copied = [
   'index.html',
   'manifest.webmanifest',
-  ...readdirSync(web).filter((name) => name.endsWith('.js')),
-  ...['screens', 'drawings', 'styles', 'tryout', 'icons', 'pkg'].flatMap((f) =>
-    filesBelow(join(web, f)),
-  ),
-].filter((path) => /\.(html|webmanifest|js|css|png|svg|wasm)$/.test(path) && path !== 'types.js');
+  ...from('icons', /\.(png|svg)$/),
+  ...from('pkg', /\.wasm$/),
+];
 
 const hash = createHash('sha256');
-for (const path of shipped.sort()) hash.update(path).update(readFileSync(join(web, path)));
+for (const path of [...modules, ...styles, ...copied].sort())
+  hash.update(path).update(readFileSync(join(web, path)));
 const version = `${number}+${hash.digest('hex').slice(0, 12)}`;
 
 const out = join(web, 'dist.new');
 rmSync(out, { recursive: true, force: true });
-for (const path of shipped) {
+for (const path of copied) {
   mkdirSync(dirname(join(out, path)), { recursive: true });
   cpSync(join(web, path), join(out, path));
 }
 
-/** @param {string} path @param {string} from @param {string} to */
-function rewrite(path, from, to) {
-  const text = readFileSync(join(out, path), 'utf8');
-  if (!text.includes(from)) throw new Error(`${path} has no ${from}`);
-  writeFileSync(join(out, path), text.replace(from, to));
+/** @param {string} text @param {string | RegExp} what @param {string} by */
+function replaced(text, what, by) {
+  if (text.search(what) < 0) throw new Error(`nothing like ${what} to replace`);
+  return text.replace(what, by);
 }
-rewrite('version.js', "'unbuilt'", `'${version}'`);
-rewrite('sw.js', "'unbuilt'", `'${version}'`);
-const cached = shipped.filter((path) => path !== 'sw.js' && path !== 'index.html');
-rewrite('sw.js', "['./']", JSON.stringify(['./', ...cached], null, 2));
+/** @param {string} path */
+const source = (path) => readFileSync(join(web, path), 'utf8');
+/** @param {string} path @param {string} text */
+const ship = (path, text) => writeFileSync(join(out, path), text);
 
-// Comments and spaces are for readers of the sources; a slow phone need not fetch them.
-for (const path of cached.filter((path) => /\.(js|css)$/.test(path))) {
-  const loader = path.endsWith('.css') ? 'css' : 'js';
-  const { code } = transformSync(readFileSync(join(out, path), 'utf8'), {
-    loader,
-    minifyWhitespace: true,
-    charset: 'utf8',
-    legalComments: 'none',
-  });
-  writeFileSync(join(out, path), code);
-}
+const small = /** @type {const} */ ({ minify: true, charset: 'utf8', legalComments: 'none' });
+const { outputFiles } = buildSync({
+  ...small,
+  entryPoints: [join(web, 'app.js')],
+  bundle: true,
+  splitting: true,
+  format: 'esm',
+  outdir: out,
+  write: false,
+});
+for (const { path, text } of outputFiles)
+  ship(relative(out, path), text.replaceAll('unbuilt', version));
+// The core's own script is loaded by its address, again after a trap.
+const core = 'pkg/plumbmark_wasm.js';
+const packed = buildSync({
+  ...small,
+  // wasm-bindgen names its module of ours once for every call: harmless.
+  logLevel: 'error',
+  entryPoints: [join(web, core)],
+  bundle: true,
+  format: 'esm',
+  write: false,
+});
+ship(core, packed.outputFiles[0].text);
+const sheet = styles.map(source).join('\n');
+ship('styles.css', transformSync(sheet, { ...small, loader: 'css' }).code);
+const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;
+ship('index.html', replaced(page, links, '    <link rel="stylesheet" href="styles.css">\n'));
+
+const shipped = filesBelow(out).map((path) => relative('dist.new', path));
+const cached = ['./', ...shipped.filter((path) => path !== 'index.html')];
+const worker = replaced(source('sw.js'), "'unbuilt'", `'${version}'`);
+const listed = replaced(worker, "['./']", JSON.stringify(cached));
+ship('sw.js', listed);
+shipped.push('sw.js');
 
 rmSync(join(web, 'dist'), { recursive: true, force: true });
 renameSync(out, join(web, 'dist'));

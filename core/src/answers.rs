@@ -3,6 +3,7 @@
 
 use crate::budget::{Contact, UpEstimate};
 use crate::check::{Basis, Outcome, answer};
+use crate::gathered::gathered;
 use crate::holds::Placement;
 use crate::in_vehicle::{InVehicle, Vehicle, in_vehicle};
 use crate::level::LevelRefusal;
@@ -87,8 +88,8 @@ impl Live {
         };
         let key = self.key(channel, placement);
         let Some(first) = first else {
-            let raw = rest.by(channel, NOISE_STEPS)?;
-            let sensor = self.findings.sensor(key, self.clock_ms, raw.up);
+            let raw = rest.by(channel, noise_of([rest].into_iter()))?;
+            let sensor = self.findings.sensor(key, self.clock_ms);
             let found = self.findings.zero(key, self.clock_ms).is_some()
                 || self.findings.calibration(key, self.clock_ms).is_some();
             return Ok(Candidate {
@@ -105,7 +106,7 @@ impl Live {
         let bounds = noise_of([&first.rest, rest].into_iter());
         let (one, two) = (first.rest.by(channel, bounds)?, rest.by(channel, bounds)?);
         let contact = self.contact(placement);
-        let sensor = self.findings.sensor(key, self.clock_ms, one.up);
+        let sensor = self.findings.sensor(key, self.clock_ms);
         let up = turned(&one, &two, &contact, &sensor).map_err(|_| NoReading::TurnDisagrees)?;
         Ok(Candidate {
             channel,
@@ -137,10 +138,9 @@ impl Live {
             rotation: &placement.hold.rotation(),
             contact: &contact,
         };
-        let checks = placement.checks.iter().take(2);
-        reading.outcomes = checks
-            .map(|&c| answer(c, &from, &self.limits.limit(c), self.ends[c as usize]))
-            .collect();
+        let checks = placement.checks.iter();
+        reading.outcomes =
+            gathered(checks.map(|&c| answer(c, &from, &self.limits.limit(c), self.end_told(c))));
         reading.in_vehicle = self.answers_in_vehicle(&reading.outcomes, &from);
         reading
     }
@@ -155,10 +155,15 @@ impl Live {
             terms: &self.vehicle,
             pointing: self.pointing,
         };
-        let answers = parked
-            .iter()
-            .map(|o| in_vehicle(o, from, &vehicle, &self.limits.limit(o.check)));
-        Some(answers.collect())
+        let mut answers = Vec::new();
+        for parked in parked {
+            match in_vehicle(parked, from, &vehicle, &self.limits.limit(parked.check)) {
+                // As many as there are as parked, so nothing is lost here.
+                Ok(answer) => _ = answers.push(answer),
+                Err(refusal) => return Some(Err(refusal)),
+            }
+        }
+        Some(Ok(answers))
     }
 }
 
@@ -185,5 +190,5 @@ fn turned_mean(
     let one = first.mean_up(channel)?;
     let back = half_turn(second.mean_up(channel)?, normal);
     let mean = unit(core::array::from_fn(|i| one[i] + back[i]))?;
-    Some(sensor.after_a_turn(normal).corrected(mean))
+    Some(sensor.after_a_turn(normal, mean).corrected(mean))
 }

@@ -116,7 +116,7 @@ impl Budget {
                 squared(noise) * DEG2,
                 squares * (DEG2 / 3.0),
                 from.settle_deg * from.settle_deg * length,
-                squared(shared.zero_deg),
+                shared.zero_covariance(&shared),
                 squared(shared.scale_deg),
                 contact.hold_deg * contact.hold_deg * length,
                 turn * turn,
@@ -137,10 +137,29 @@ impl Budget {
         }
     }
 
+    /// The budget with what the error `across` the slope does to an elevation: it bends it by
+    /// e²/2 times the tangent of the elevation, its `steepness`, a term of second order (GUM 5.1.2, note): its
+    /// root mean square goes to what it mostly comes from.
+    #[must_use]
+    pub fn bent_by(&self, across: &Self, steepness: f32) -> Self {
+        let bend_deg = across.variance_deg2() * steepness * (0.5 / DEG);
+        let source = across.dominant() as usize;
+        let mut bent = *self;
+        if let Some(variance) = bent.variances.get_mut(source) {
+            // The mean square of a normal's square is 3.
+            *variance += 3.0 * bend_deg * bend_deg;
+        }
+        bent
+    }
+
     /// Combined standard uncertainty, degrees (GUM 5.1.2, no correlation within one reading).
     #[must_use]
     pub fn combined_deg(&self) -> f32 {
-        libm::sqrtf(self.variances.iter().sum())
+        libm::sqrtf(self.variance_deg2())
+    }
+
+    fn variance_deg2(&self) -> f32 {
+        self.variances.iter().sum()
     }
 
     /// One source's standard uncertainty, degrees.

@@ -4,7 +4,7 @@
 //! Gauss and Newton's method on |k·(a − o)|² = 1, in double precision: three zeros o, three scales
 //! k. The uncertainties are those of least squares, widened for the correlation between the six.
 
-use crate::cholesky::{Matrix6, inverse};
+use crate::matrix::{Matrix6, inverse};
 use crate::prior::LARGEST_ZERO;
 use crate::vector::{Vec3, dot, unit};
 use heapless::Vec;

@@ -8,11 +8,15 @@ use crate::frames::{
 };
 use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
-use crate::vector::{Vec3, cross};
+use crate::vector::{Vec3, cross, dot};
 
 /// Largest combined standard uncertainty of a roll that is still an angle, degrees: three of it
 /// are where the linear budget is 5 % short.
 const ROLL_LOST_DEG: f32 = 6.0;
+
+/// Nearer to plumb than this the error across the slope counts too, degrees; at 30° it bends an
+/// elevation by less than a hundredth of its uncertainty.
+const STEEP_DEG: f32 = 30.0;
 
 /// Which end of the part looked lower.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -181,11 +185,18 @@ pub(crate) fn measure(
         return None;
     }
     let off_plumb = off_plumb_deg(quantity, value);
-    let mut factor = least_factor(off_plumb, combined_deg);
-    if factor > 0.0 {
-        budget = budget.or_larger(&budget_of(cross(up_body, c)));
+    let mut factor = 0.0;
+    if off_plumb < STEEP_DEG {
+        let across = budget_of(cross(up_body, c));
+        factor = least_factor(off_plumb, combined_deg.max(across.combined_deg()));
+        budget = if factor > 0.0 {
+            budget.or_larger(&across)
+        } else {
+            // Axis, up and `c` lie in one plane: the angle's sine and cosine.
+            let axis = check.axis_body();
+            budget.bent_by(&across, dot(axis, up_body).abs() / dot(axis, c))
+        };
         combined_deg = budget.combined_deg();
-        factor = factor.max(least_factor(off_plumb, combined_deg));
     }
     factor = factor.max(coverage_factor(budget.rectangle_deg, combined_deg));
     let measured = Measured {

@@ -8,7 +8,6 @@ use crate::prior::{FOUND_FOR_MS, SIDE_TO_SIDE_DEG};
 use crate::reading::Channel;
 use crate::reversal::FoundZero;
 use crate::sensor::Sensor;
-use crate::vector::Vec3;
 use heapless::Vec;
 
 /// The phone in the hand.
@@ -149,50 +148,44 @@ impl Findings {
         })
     }
 
-    /// The sensor behind `key` at `now_ms`, for a phone that feels `up` (device frame). What was not found, or no longer counts, is as assumed.
+    /// The sensor behind `key` at `now_ms`. What was not found, or no longer counts, is as assumed.
     #[must_use]
-    pub fn sensor(&self, key: Key, now_ms: f64, up: Vec3) -> Sensor {
-        let normal = key.hold.normal();
+    pub fn sensor(&self, key: Key, now_ms: f64) -> Sensor {
         let mut sensor = Sensor::assumed();
         if let Some(c) = self.calibrated_for(key, now_ms) {
-            sensor = Sensor {
-                zero: c.calibration.zero,
-                u_zero: c.calibration.u_zero,
-                zero_from: [c.number; 3],
-                scale: c.calibration.scale,
-                u_scale: c.calibration.u_scale,
-                scale_from: c.number,
-            };
+            sensor.zero = c.calibration.zero;
+            sensor.u_zero = c.calibration.u_zero;
+            sensor.zero_from = [c.number; 3];
+            sensor.scale = c.calibration.scale;
+            sensor.u_scale = c.calibration.u_scale;
+            sensor.scale_from = c.number;
         }
+        let normal = key.hold.normal();
         let of_phone = |f: &&Finding| {
             f.key.device == key.device
                 && f.key.channel == key.channel
                 && counts_at(f.found_ms, now_ms)
         };
         for finding in self.zeros.iter().filter(of_phone) {
-            let same_side = finding.key.hold == key.hold;
+            let (own, found) = (finding.key.hold == key.hold, &finding.found);
             let its_normal = finding.key.hold.normal();
-            let found = Sensor {
-                zero: finding.found.zero,
-                u_zero: finding.found.u_zero,
-                ..sensor
-            }
-            .used_at(finding.found.found_at, up);
+            // Another side knows the zero along the normal, less well: case and bump differ from
+            // side to side.
+            let side = if own { 0.0 } else { SIDE_TO_SIDE_DEG / DEG };
             for i in 0..3 {
-                let across = its_normal[i] == 0.0;
-                // Its own side gives both directions across the normal. Another side gives the
-                // one along it, less well: case and bump differ from side to side.
-                let u = if same_side {
-                    found.u_zero[i]
-                } else {
-                    libm::hypotf(found.u_zero[i], SIDE_TO_SIDE_DEG / DEG)
-                };
-                let adds = normal[i] != 0.0 && u < sensor.u_zero[i];
-                if across && (same_side || adds) {
+                let adds =
+                    normal[i] != 0.0 && libm::hypotf(found.u_zero[i], side) < sensor.u_zero[i];
+                if its_normal[i] == 0.0 && (own || adds) {
                     sensor.zero[i] = found.zero[i];
-                    sensor.u_zero[i] = u;
+                    sensor.u_zero[i] = found.u_zero[i];
+                    sensor.u_side[i] = side;
                     sensor.zero_from[i] = finding.number;
                 }
+            }
+            if own {
+                sensor.found_at = found.found_at;
+            } else {
+                sensor.side = key.hold as u8 + 1;
             }
         }
         sensor

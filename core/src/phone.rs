@@ -4,6 +4,7 @@ use crate::budget::UpEstimate;
 use crate::calibration::{Calibration, CalibrationRefusal, Pose, Poses};
 use crate::findings::{Device, Findings, Key};
 use crate::frames::angle_deg;
+use crate::gathered::gathered;
 use crate::holds::Placement;
 use crate::live::{Channel, Live};
 use crate::prior::NOISE_STEPS;
@@ -51,18 +52,22 @@ impl Live {
         let mut leading = Err(TurnRefusal::WrongCount);
         for channel in Channel::ALL {
             let bounds = noise_of(placed.iter().map(|p| &p.rest));
-            let ups: Result<Vec<UpEstimate, 4>, NoReading> =
-                placed.iter().map(|p| p.rest.by(channel, bounds)).collect();
-            let Ok(ups) = ups else {
+            let ups: Vec<UpEstimate, 4> = gathered(
+                placed
+                    .iter()
+                    .filter_map(|p| p.rest.by(channel, bounds).ok()),
+            );
+            if ups.len() < placed.len() {
                 continue;
-            };
-            let found = find_zero(&ups, &contact);
-            if let Ok(zero) = found {
-                let key = self.key(channel, &placement);
-                self.findings.keep_zero(key, zero, self.clock_ms);
             }
+            let found = find_zero(&ups, &contact);
             if channel == Channel::Acceleration || alone {
                 leading = found;
+            }
+            // What the channel in charge refuses the other one does not heal.
+            if let (Ok(zero), Ok(_)) = (found, leading) {
+                let key = self.key(channel, &placement);
+                self.findings.keep_zero(key, zero, self.clock_ms);
             }
         }
         leading

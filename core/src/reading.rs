@@ -246,8 +246,9 @@ impl Rest {
     }
 }
 
-/// Bounds of the noise of one sample that several placements of one phone show together, in
-/// rounding steps; as assumed where values are not rounded.
+/// Bounds of the noise of one sample, in rounding steps, that the axes of one or more placements
+/// show together: an axis that shows one level says nothing alone. As assumed where values are not
+/// rounded.
 #[must_use]
 pub fn noise_of<'a>(placements: impl Iterator<Item = &'a Rest>) -> (f32, f32) {
     let (mut total, mut windows) = (0.0, 0);
@@ -258,7 +259,7 @@ pub fn noise_of<'a>(placements: impl Iterator<Item = &'a Rest>) -> (f32, f32) {
         total += still.axes.iter().map(AxisSums::variance).sum::<f32>();
         windows += 3;
     }
-    if windows < 6 {
+    if windows == 0 {
         return NOISE_STEPS;
     }
     noise_bounds(total / windows as f32, windows)

@@ -5,6 +5,7 @@ use crate::budget::Source;
 use crate::check::{End, Outcome};
 use crate::decision::{Verdict, Why};
 use crate::frames::{elevation_deg, roll_deg, roll_sensitivity, to_body};
+use crate::gathered::gathered;
 use crate::holds::{Hold, Surface};
 use crate::in_vehicle::Working;
 use crate::level::LevelRefusal;
@@ -182,7 +183,7 @@ impl Live {
             roll_deg: roll_sensitivity(up)
                 .filter(|c| flat && crate::vector::norm(*c) < 10.0)
                 .map(|_| roll_deg(up)),
-            checks: reading.outcomes.iter().map(|o| self.reported(o)).collect(),
+            checks: gathered(reading.outcomes.iter().map(|o| self.reported(o))),
             vehicle: self.vehicle_report(reading),
         })
     }
@@ -202,8 +203,8 @@ impl Live {
             terms: *self.vehicle(),
             pointing: self.pointing(),
             refused: answers.as_ref().err().copied(),
-            checks: given.iter().map(|v| self.reported(&v.outcome)).collect(),
-            working: given.iter().map(|v| v.working).collect(),
+            checks: gathered(given.iter().map(|v| self.reported(&v.outcome))),
+            working: gathered(given.iter().map(|v| v.working)),
         })
     }
 }

@@ -4,8 +4,8 @@
 
 use crate::budget::{Contact, UpEstimate};
 use crate::frames::{DEG, Rotation};
-use crate::prior::{K_NORMAL, LARGEST_ZERO};
-use crate::sensor::Sensor;
+use crate::prior::{CROSS_AXIS, K_NORMAL, LARGEST_ZERO};
+use crate::sensor::{Sensor, felt};
 use crate::vector::{Vec3, cross, dot, minus, norm, scaled, unit};
 
 /// Why placements don't make a reversal.
@@ -75,8 +75,9 @@ impl FoundZero {
     #[must_use]
     pub fn in_body_deg(&self, rotation: &Rotation) -> [[f32; 2]; 2] {
         let (zero, u) = (self.zero, self.u_zero);
-        [0, 1].map(|row| {
-            let axis = rotation[row].map(f32::from);
+        let [x, y, _] = rotation;
+        [x, y].map(|row| {
+            let axis = row.map(f32::from);
             let squared = dot(axis.map(|a| a * a), u.map(|v| v * v));
             [dot(axis, zero) * DEG, K_NORMAL * libm::sqrtf(squared) * DEG]
         })
@@ -98,9 +99,10 @@ pub fn turned(
     sensor: &Sensor,
 ) -> Result<UpEstimate, TurnRefusal> {
     let n = contact.normal;
-    pair_zero(first, second, contact)?;
-    let back = half_turn(second.up, n);
-    let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + back[i]));
+    let found = pair_zero(first, second, contact)?;
+    let (one, two) = (felt(first.up, found.zero), felt(second.up, found.zero));
+    let back = half_turn(two, n);
+    let mean = core::array::from_fn(|i| 0.5 * (one[i] + back[i]));
     let mut half_steps = [[0.0; 3]; 6];
     let rectangles = first.half_steps.iter().take(3).copied();
     let others = second.half_steps.iter().take(3).map(|h| half_turn(*h, n));
@@ -115,7 +117,7 @@ pub fn turned(
         settle_deg: 0.5 * libm::hypotf(first.settle_deg, second.settle_deg),
         sensor: first.sensor,
     };
-    Ok(sensor.after_a_turn(n).apply(&both))
+    Ok(sensor.after_a_turn(n, both.up).apply(&both))
 }
 
 /// The phone's zero across the normal, from two placements turned by half, or from four turned by
@@ -154,30 +156,39 @@ fn pair_zero(
     let hold = contact.hold_deg / DEG;
     let settle = libm::hypotf(first.settle_deg, second.settle_deg) / DEG;
     let noise: Vec3 = core::array::from_fn(|i| libm::hypotf(first.noise[i], second.noise[i]));
-    let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + second.up[i]));
-    let slope = norm(cross(n, minus(first.up, mean)));
+    // A zero changes the lengths of what is felt, and not alike: a few rounds settle both.
+    let mut zero = [0.0; 3];
+    let mut mean = zero;
+    let mut apart = zero;
+    for _ in 0..3 {
+        let (one, two) = (felt(first.up, zero), felt(second.up, zero));
+        mean = core::array::from_fn(|i| 0.5 * (one[i] + two[i]));
+        apart = core::array::from_fn(|i| 0.5 * (one[i] - two[i]));
+        zero = across(mean, n);
+    }
+    let slope = norm(cross(n, apart));
     // Along the normal both placements must say the same, but for what each is unsure of.
     let steps: f32 = [first, second]
         .iter()
         .flat_map(|p| p.half_steps.iter())
         .map(|h| dot(*h, n).abs())
         .sum();
-    let unsure = dot(noise, n).abs() + settle + 1.5 * hold * slope;
-    if dot(minus(first.up, second.up), n).abs() > steps + APART * unsure + 1e-4 {
+    let unsure = dot(noise, n).abs() + settle + (1.5 * hold + 2.0 * CROSS_AXIS) * slope;
+    if 2.0 * dot(apart, n).abs() > steps + APART * unsure + 1e-4 {
         return Err(TurnRefusal::Tipped);
     }
-    let zero = across(mean, n);
     if zero.iter().any(|z| z.abs() > LARGEST_ZERO) {
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;
+    let step = [first, second]
+        .iter()
+        .flat_map(|p| p.half_steps)
+        .fold([0.0; 3], |sum: Vec3, h| {
+            core::array::from_fn(|i| sum[i] + h[i] * h[i])
+        });
     let u_zero = core::array::from_fn(|i| {
-        let step: f32 = [first, second]
-            .iter()
-            .flat_map(|p| p.half_steps.iter())
-            .map(|h| h[i] * h[i])
-            .sum();
-        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step / 3.0)
+        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step[i] / 3.0)
             + 0.5 * (hold * hold + align * align);
         libm::sqrtf(squared) * (1.0 - n[i].abs())
     });

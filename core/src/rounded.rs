@@ -73,7 +73,8 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
     if levels == 0 {
         return AxisEstimate {
             value: mean,
-            half_width: 0.5 - 0.8 * s_lo,
+            // 0.484 at the least noise that a phone has; more of it is sooner seen. Simulated.
+            half_width: (0.484 - 2.0 * (s_lo - 0.02)).max(0.1),
             noise: 0.0,
         };
     }
@@ -94,20 +95,30 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
         };
     }
     let (low, high) = (s_lo.max(0.22), s_hi.max(0.25));
-    let bias = bias(bounded(variance - 1.0 / 12.0, low * low, high * high));
+    let of_noise = bounded(variance - 1.0 / 12.0, low * low, high * high);
+    let bias = bias(of_noise);
+    // Noise of half a step hides the steps: what is left then is bounded, not worth a sine.
+    let found = if of_noise < MUCH_NOISE {
+        bias * sin_deg(360.0 * mean)
+    } else {
+        0.0
+    };
     AxisEstimate {
-        value: mean + bias * sin_deg(360.0 * mean),
+        value: mean + found,
         half_width: bias,
         noise,
     }
 }
 
+/// Variance of noise of half a step, counts².
+const MUCH_NOISE: f32 = 0.25;
+
 /// How far rounding can pull a mean, for noise of this variance in counts²: exp(−2π²σ²)/π, the
-/// first term of the sawtooth's Fourier series. From σ of 0.22 to 0.5, where it is held, within
-/// 5e-4 (Chebyshev): an exponential costs a small board more than the rest of an estimate.
+/// first term of the sawtooth's Fourier series. From σ of 0.22 to 0.5, beyond which it is held,
+/// within 5e-4 (Chebyshev): an exponential costs a small board more than the rest of an estimate.
 #[must_use]
 pub fn bias(variance: f32) -> f32 {
-    let v = bounded(variance, 0.0484, 0.25);
+    let v = bounded(variance, 0.0484, MUCH_NOISE);
     0.289 + v * (-4.796 + v * (32.591 + v * (-104.125 + v * 128.683)))
 }
 

@@ -3,8 +3,8 @@
 //! some of it; what was not found stays assumed.
 
 use crate::budget::UpEstimate;
-use crate::prior::{CROSS_AXIS, SCALE, ZERO_MG};
-use crate::vector::{Vec3, minus, norm, unit};
+use crate::prior::{SCALE, ZERO_MG};
+use crate::vector::{Vec3, dot, scaled, unit};
 
 /// Zero and scale of one channel, device frame.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -12,11 +12,19 @@ use crate::vector::{Vec3, minus, norm, unit};
 pub struct Sensor {
     /// Zero of each axis, share of gravity.
     pub zero: Vec3,
-    /// Standard uncertainty of the zero, share of gravity.
+    /// Standard uncertainty of the zero, share of gravity; cross-axis error comes beside it.
     pub u_zero: Vec3,
     /// Number of the finding that each axis's zero comes from; 0: assumed. Readings with the
     /// same number share the error that it left.
     pub zero_from: [u16; 3],
+    /// What another side of the phone adds where a zero was found on one and is used on another,
+    /// share of gravity: case and bump differ. Shared by readings on the same side.
+    pub u_side: Vec3,
+    /// That side, from 1; 0: the zero is this side's own.
+    pub side: u8,
+    /// Part of up at which cross-axis error was found with the zero, and so does not count: what
+    /// counts is the difference of up from it.
+    pub found_at: Vec3,
     /// Scale of each axis.
     pub scale: Vec3,
     /// Standard uncertainty of the scale.
@@ -31,42 +39,45 @@ impl Sensor {
     pub fn assumed() -> Self {
         Self {
             zero: [0.0; 3],
-            u_zero: [libm::hypotf(ZERO_MG / 1000.0, CROSS_AXIS); 3],
+            u_zero: [ZERO_MG / 1000.0; 3],
             zero_from: [0; 3],
+            u_side: [0.0; 3],
+            side: 0,
+            found_at: [0.0; 3],
             scale: [1.0; 3],
             u_scale: [SCALE; 3],
             scale_from: 0,
         }
     }
 
-    /// The sensor as two placements, one turned by half about `normal`, leave it: only the zero
-    /// along the normal counts.
+    /// The sensor as two placements of a phone that felt `up`, one turned by half about `normal`,
+    /// leave it: only the zero along the normal counts, and of the cross-axis error what the
+    /// surface's slope makes of it.
     #[must_use]
-    pub fn after_a_turn(&self, normal: Vec3) -> Self {
+    pub fn after_a_turn(&self, normal: Vec3, up: Vec3) -> Self {
         let along = |v: Vec3| core::array::from_fn(|i| v[i] * normal[i].abs());
         Self {
             zero: along(self.zero),
             u_zero: along(self.u_zero),
-            ..*self
-        }
-    }
-
-    /// A zero that was found while up was `found_at`, used where it is `up`: the cross-axis error
-    /// that was found with it is another one at another attitude.
-    #[must_use]
-    pub fn used_at(&self, found_at: Vec3, up: Vec3) -> Self {
-        let moved = CROSS_AXIS * norm(minus(up, found_at));
-        Self {
-            u_zero: self.u_zero.map(|u| libm::hypotf(u, moved)),
+            u_side: along(self.u_side),
+            found_at: scaled(normal, dot(up, normal)),
             ..*self
         }
     }
 
     /// An up vector freed of zero and scale.
+    ///
+    /// What is felt is zero + scale · up, of a length that is not known: the one that leaves up a
+    /// length of 1.
     #[must_use]
     pub fn corrected(&self, up: Vec3) -> Vec3 {
-        let freed = core::array::from_fn(|i| (up[i] - self.zero[i]) / self.scale[i]);
-        // Zero and scale are small: the vector keeps its length but for some per cent.
+        let a: Vec3 = core::array::from_fn(|i| up[i] / self.scale[i]);
+        let b: Vec3 = core::array::from_fn(|i| self.zero[i] / self.scale[i]);
+        let (aa, ab, bb) = (dot(a, a), dot(a, b), dot(b, b));
+        let root = libm::sqrtf((ab * ab + aa * (1.0 - bb)).max(0.0));
+        let length = (ab + root) / aa;
+        let freed = core::array::from_fn(|i| length * a[i] - b[i]);
+        // Of length 1 but for rounding, where zero and scale are a sensor's.
         unit(freed).unwrap_or(up)
     }
 
@@ -79,4 +90,13 @@ impl Sensor {
             ..*estimate
         }
     }
+}
+
+/// What a phone with this zero, share of gravity, feels along the unit vector `up`, with its
+/// length: so that up without the zero has a length of 1.
+#[must_use]
+pub fn felt(up: Vec3, zero: Vec3) -> Vec3 {
+    let along = dot(up, zero);
+    let rest = (1.0 - dot(zero, zero) + along * along).max(0.0);
+    scaled(up, along + libm::sqrtf(rest))
 }

@@ -3,7 +3,8 @@
 
 use crate::budget::{Budget, UpEstimate};
 use crate::frames::DEG;
-use crate::vector::{Vec3, dot, scaled};
+use crate::prior::CROSS_AXIS;
+use crate::vector::{Vec3, dot, minus, scaled};
 
 /// How one angle answers to the errors it shares with others, and what is its own.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -13,6 +14,14 @@ pub struct Share {
     pub zero_deg: Vec3,
     /// The findings that left these errors: [`crate::sensor::Sensor::zero_from`].
     pub zero_from: [u16; 3],
+    /// Change for what another side of the phone adds, degrees, with its sign.
+    pub side_deg: Vec3,
+    /// That side: [`crate::sensor::Sensor::side`].
+    pub side: u8,
+    /// How the angle answers to up, for one standard uncertainty of the cross-axis error, degrees.
+    pub cross_deg: Vec3,
+    /// Part of up that this error turns.
+    pub cross_at: Vec3,
     /// Change for one standard uncertainty of each axis's scale, degrees, with its sign.
     pub scale_deg: Vec3,
     /// The finding that left these: [`crate::sensor::Sensor::scale_from`].
@@ -27,10 +36,16 @@ impl Share {
     pub fn new(from: &UpEstimate, c: Vec3) -> Self {
         let sensor = &from.sensor;
         let c = scaled(c, DEG);
+        let by = |u: Vec3| core::array::from_fn(|i| c[i] * u[i]);
+        let scale_deg = by(sensor.u_scale);
         Self {
-            zero_deg: core::array::from_fn(|i| c[i] * sensor.u_zero[i]),
+            zero_deg: by(sensor.u_zero),
             zero_from: sensor.zero_from,
-            scale_deg: core::array::from_fn(|i| c[i] * from.up[i] * sensor.u_scale[i]),
+            side_deg: by(sensor.u_side),
+            side: sensor.side,
+            cross_deg: scaled(c, CROSS_AXIS),
+            cross_at: minus(from.up, sensor.found_at),
+            scale_deg: core::array::from_fn(|i| from.up[i] * scale_deg[i]),
             scale_from: sensor.scale_from,
             own_deg: 0.0,
         }
@@ -46,7 +61,8 @@ impl Share {
         }
     }
 
-    /// Covariance by the zeros of two readings, degrees².
+    /// Covariance by the zeros of two readings, degrees²: zero, side and cross-axis error. The
+    /// last is a matrix with independent entries, so its covariance is that of both factors.
     #[must_use]
     pub fn zero_covariance(&self, other: &Self) -> f32 {
         let mut total = 0.0;
@@ -55,7 +71,10 @@ impl Share {
                 total += self.zero_deg[i] * other.zero_deg[i];
             }
         }
-        total
+        if self.side == other.side {
+            total += dot(self.side_deg, other.side_deg);
+        }
+        total + dot(self.cross_deg, other.cross_deg) * dot(self.cross_at, other.cross_at)
     }
 
     /// Covariance by the scales of two readings, degrees².

@@ -90,6 +90,11 @@ impl Live {
             ahead: self.ahead(),
             at_ms: self.intake.last_ms().unwrap_or(f64::NAN),
         };
+        let on_part = self.placement.is_some_and(|p| p.part.is_some());
+        if on_part && !self.turn.placed.is_empty() {
+            // There it is the first one that the others are compared with.
+            return Ok(self.turn.placed.len());
+        }
         if let Some(last) = self.turn.placed.last() {
             let turned = self.turn.is_turned(last, placed.ahead, QUARTER_TURN_DEG);
             if !turned || self.turn.placed.is_full() {

@@ -332,9 +332,11 @@ impl Window {
             change => change.min(127),
         };
         let edge = 1.2 * f32::from(least).min(self.step);
+        // Rounding adds to the differences; without it slow noise alone would look like movement.
+        let spread = if self.step > 1.0 { 2.4 } else { 1.8 };
         let beyond_noise = || {
             let wander = wander as f32 / PARTS;
-            wander * wander > 1.8 * 1.8 * whole as f32 / (2 * n_whole) as f32
+            wander * wander > spread * spread * whole as f32 / (2 * n_whole) as f32
         };
         if (wander > (edge * PARTS) as u32 && beyond_noise()) || self.departs(axes, scatters, edge)
         {

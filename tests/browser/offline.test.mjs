@@ -2,7 +2,7 @@
 // says so.
 
 import assert from 'node:assert/strict';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
@@ -122,35 +122,36 @@ async function controlled(t) {
   await b.page.reload();
   await b.page.waitForSelector('[data-screen="start"]');
   assert.ok(await b.page.evaluate(() => navigator.serviceWorker.controller !== null));
-  const [old] = readFileSync(join(dist, 'version.js'), 'utf8').match(/\d+\.\d+\.\d+[^+']*\+[0-9a-f]{12}/);
+  const read = (file) => readFileSync(join(dist, file), 'utf8');
+  const [old] = read('sw.js').match(/\d+\.\d+\.\d+\+[0-9a-f]{12}/);
   const fresh = old.replace(/[0-9a-f]{12}$/, 'f'.repeat(12));
+  const scripts = readdirSync(dist).filter((file) => file.endsWith('.js') && read(file).includes(old));
+  assert.ok(scripts.length > 1, 'the version stands in the worker and in the page');
   const renew = () => {
-    for (const file of ['sw.js', 'version.js']) {
-      const path = join(dist, file);
-      writeFileSync(path, readFileSync(path, 'utf8').replace(old, fresh));
-    }
+    for (const file of scripts) writeFileSync(join(dist, file), read(file).replace(old, fresh));
   };
-  return { ...b, old, fresh, renew };
+  const script = scripts.find((file) => file !== 'sw.js');
+  return { ...b, old, fresh, renew, script };
 }
 
 const waits = (page) =>
   page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration()).waiting !== null);
 
 /** After the tap: reloaded, and only the new version in the cache and on the screen. */
-async function inForce(page, fresh) {
+async function inForce(page, fresh, script) {
   await page.waitForFunction(
     () => window.mark === undefined && document.querySelector('[data-screen="start"]'),
   );
   await page.waitForFunction(async () => (await caches.keys()).length === 1);
   assert.deepEqual(await page.evaluate(() => caches.keys()), [`plumbmark-${fresh}`]);
-  assert.ok((await page.evaluate(async () => (await fetch('version.js')).text())).includes(fresh));
+  assert.ok((await page.evaluate(async (file) => (await fetch(file)).text(), script)).includes(fresh));
   assert.ok((await versionShown(page)).includes(fresh));
   assert.ok(await page.isHidden('.update'), 'nothing is offered any more');
 }
 
 test('a new version says nothing while measuring, then waits for the tap', async (t) => {
   const b = await controlled(t);
-  const { page, old, fresh } = b;
+  const { page, old, fresh, script } = b;
   const pose = { deg: 22 };
   await feed(t, b, pose);
   await toLive(page, ...PUMP);
@@ -177,7 +178,7 @@ test('a new version says nothing while measuring, then waits for the tap', async
     await waitReason(page, '');
   }
   // The old version answers until the user says so: no file of the new one gets in.
-  assert.ok((await page.evaluate(async () => (await fetch('version.js')).text())).includes(old));
+  assert.ok((await page.evaluate(async (file) => (await fetch(file)).text(), script)).includes(old));
   await tap(page, 'capture');
   await page.waitForSelector('.saved:not([data-saved="no"])');
   assert.ok(await page.isHidden('.update'));
@@ -192,13 +193,13 @@ test('a new version says nothing while measuring, then waits for the tap', async
   while (!(await page.$('[data-screen="start"]'))) await page.goBack();
   assert.ok((await versionShown(page)).includes(old));
   await tap(page, 'update');
-  await inForce(page, fresh);
+  await inForce(page, fresh, script);
   await tap(page, 'captures');
   assert.equal(await page.locator('[data-capture]').count(), 1, 'the capture outlives the update');
 });
 
 test('a new version found by opening the page is offered, and so it is after a reload', async (t) => {
-  const { page, fresh, old, renew } = await controlled(t);
+  const { page, fresh, old, renew, script } = await controlled(t);
   renew();
   await page.reload();
   await page.waitForSelector('.update:visible');
@@ -210,5 +211,5 @@ test('a new version found by opening the page is offered, and so it is after a r
     window.mark = 1;
   });
   await tap(page, 'update');
-  await inForce(page, fresh);
+  await inForce(page, fresh, script);
 });

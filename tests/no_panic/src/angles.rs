@@ -24,6 +24,7 @@ fn vectors() {
 fn frames() {
     any(frames::up_from_angles(any(0.0), any(0.0)));
     any(frames::up_by_angles(any(0.0), any(0.0)));
+    any(frames::on_earth(any_vector(), any_vector()));
     any(frames::elevation_deg(any_vector(), any_vector()));
     any(frames::angle_deg(any_vector(), any_vector()));
     any(frames::roll_deg(any_vector()));
@@ -36,14 +37,14 @@ fn frames() {
 
 fn placements() {
     let (hold, surface) = (any(Hold::Back), any(Surface::Bar));
-    any(hold.rotation());
+    any((hold.rotation(), hold.normal()));
     any((surface.name(), surface.assumed_deg()));
     any(any(Refusal::EdgeTooShort).name());
     if let Ok(placement) = Placement::new(any(Part::Pump), hold, surface) {
-        any(placement.normal_device());
         any(placement.contact_deg(any((0.0, 0.0))));
         any(placement.checks);
     }
+    any(Placement::on_face(hold, surface)).ok();
     let check = any(Check::PumpRoll);
     any((check.part(), check.quantity(), check.axis_body()));
     any((check.asks_lower_end(), check.name()));

@@ -1,20 +1,9 @@
 //! Limit sets and their messages.
 
-use crate::any;
-use core::fmt::Write;
+use crate::{any, write_to_nowhere};
 use plumbmark::holds::Surface;
 use plumbmark::limits::{Limit, LimitError, LimitSet, SurfaceTerms};
 use plumbmark::parts::Check;
-
-/// Takes text and forgets it.
-struct Nowhere;
-
-impl Write for Nowhere {
-    fn write_str(&mut self, text: &str) -> core::fmt::Result {
-        any(text);
-        Ok(())
-    }
-}
 
 pub(crate) fn call() {
     sets();
@@ -23,7 +12,7 @@ pub(crate) fn call() {
 
 fn told(result: Result<(), LimitError>) {
     if let Err(error) = any(result) {
-        any(write!(Nowhere, "{error}")).ok();
+        write_to_nowhere(&error);
     }
 }
 

@@ -1,15 +1,10 @@
 //! From a sensor's events to a reading.
 
 use crate::any;
-use plumbmark::check::End;
 use plumbmark::fused::Fused;
-use plumbmark::holds::{Hold, Surface};
 use plumbmark::intake::Intake;
-use plumbmark::limits::LimitSet;
-use plumbmark::live::Live;
-use plumbmark::parts::{Check, Part};
-use plumbmark::reason::NoReading;
-use plumbmark::rounded::{AxisSums, bias, estimate, inflation};
+use plumbmark::reading::{Channel, Rest, noise_of};
+use plumbmark::rounded::{AxisSums, bias, estimate, inflation, noise_bounds};
 use plumbmark::window::Window;
 
 pub(crate) fn call() {
@@ -17,7 +12,7 @@ pub(crate) fn call() {
     window();
     rounded();
     fused();
-    live();
+    rest();
 }
 
 fn intake() {
@@ -49,6 +44,7 @@ fn rounded() {
     any((axis.mean(), axis.variance()));
     any(estimate(&axis, any(0.0), any((0.0, 0.0))));
     any((inflation(&any([axis; 3]), any(0.0)), bias(any(0.0))));
+    any(noise_bounds(any(0.0), any(0)));
 }
 
 fn fused() {
@@ -56,28 +52,22 @@ fn fused() {
     fused.hold(any(None));
     fused.push_mean(any(None));
     any((fused.up(), fused.mean(), fused.drift_deg()));
+    any(fused.held_deg());
     any(fused.settled());
     fused.restart();
     any(&fused);
 }
 
-fn live() {
-    let mut live = any(Live::new());
-    any(live.select(any(Part::Pump), any(Hold::Back), any(Surface::Bar))).ok();
-    any(live.set_limits(any(LimitSet::trade_usage()))).ok();
-    live.set_sign(any(0));
-    live.tell_end(any(Check::PumpRoll), any(Some(End::Head)));
-    live.motion(any(0.0), any([None; 3]));
-    live.orientation(any(None), any(None));
-    live.arm(any(0.0));
-    any(live.tick(any(0.0))).ok();
-    any(live.reading()).ok();
-    any(live.capture()).ok();
-    any((live.sign(), live.learn_sign_face_up(), live.progress()));
-    any((live.blind(), live.up_body(), live.placement()));
-    any((live.limits(), live.end_told(any(Check::PumpRoll))));
-    live.disarm();
-    any(&live);
-    let reason = any(NoReading::Gap);
-    any((reason.name(), reason.code()));
+fn rest() {
+    let window = any(Window::new(any(0.0)));
+    let fused = any(Fused::default());
+    let rest = any(Rest::new(window.still().ok(), any(0.0), any(false), &fused));
+    any(rest.by_acceleration(any((0.0, 0.0)))).ok();
+    any(rest.by_orientation()).ok();
+    let channel = any(Channel::Acceleration);
+    any(rest.by(channel, any((0.0, 0.0)))).ok();
+    any(rest.mean_up(channel));
+    any((rest.length_g(), rest.samples(), rest.step_m_s2()));
+    let placements = [rest; 4];
+    any(noise_of(any(&placements[..]).iter()));
 }

@@ -1,26 +1,15 @@
 //! Budgets, decisions, checks, advice.
 
-use crate::{any, any_vector};
+use crate::{any, any_contact, any_estimate, any_vector};
 use plumbmark::advice::advise;
 use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor, least_factor};
 use plumbmark::check::{Basis, End, answer, value_deg};
-use plumbmark::decision::{Measured, Verdict, Why, decide, margin_deg};
+use plumbmark::decision::{Measured, Verdict, Why, decide, decide_in_operation, margin_deg};
 use plumbmark::limits::Limit;
 use plumbmark::parts::{Check, Quantity};
 
 pub(crate) fn call() {
-    let up = any(UpEstimate {
-        up: [0.0; 3],
-        noise: [0.0; 3],
-        half_steps: [[0.0; 3]; 3],
-        worst_half_step: 0.0,
-        settle_deg: 0.0,
-    });
-    let contact = any(Contact {
-        hold_deg: 0.0,
-        align_deg: 0.0,
-        normal: [0.0; 3],
-    });
+    let (up, contact) = (any_estimate(), any_contact());
     budgets(&up, &contact);
     decisions();
     checks(&up, &contact);
@@ -57,6 +46,7 @@ fn decisions() {
     any(measured.near(any((0.0, 0.0))));
     any(measured.probability(any((0.0, 0.0))));
     any(decide(&measured, &limit));
+    any(decide_in_operation(&measured, &limit, any(Some(0.0))));
     any(margin_deg(any(Verdict::Beyond), &measured, &limit));
 }
 
@@ -71,5 +61,5 @@ fn checks(up: &UpEstimate, contact: &Contact) {
     let limit = any(Limit::not_entered(any(Check::PumpRoll)));
     let check = any(Check::PumpRoll);
     any(answer(check, &from, &limit, any(Some(End::Head))));
-    any(value_deg(check, &rotation, any_vector()));
+    any(value_deg(check, any_vector()));
 }

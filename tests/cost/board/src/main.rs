@@ -141,7 +141,7 @@ fn gauge(counter: &mut Counter, signal: &[[i16; 3]]) {
     }
     let work = Work {
         sample,
-        still: counter.hundredths(ROUNDS, &once, |()| gauge.still()),
+        still: counter.hundredths(ROUNDS, &once, |()| gauge.rests()),
         live: counter.hundredths(ROUNDS, &once, |()| gauge.lights()),
         capture: counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<3>()),
         full_live: counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<2>()),

@@ -10,7 +10,7 @@ use plumbmark::parts::{Check, Part};
 use plumbmark::prior::NOISE_STEPS;
 use plumbmark::reading::Rest;
 use plumbmark::reason::NoReading;
-use plumbmark::window::{Still, Window};
+use plumbmark::window::Window;
 
 /// The checks at capture; the first two are those of one placement, shown live.
 pub const CHECKS: [Check; 3] = [Check::HeaterPort, Check::HeaterOutlet, Check::PumpOutlet];
@@ -69,8 +69,8 @@ impl Gauge {
     ///
     /// # Errors
     /// As [`Window::still`].
-    pub fn still(&self) -> Result<Still, NoReading> {
-        self.window.still()
+    pub fn rests(&self) -> Result<(), NoReading> {
+        self.window.still().map(|_| ())
     }
 
     /// Stillness, the estimate from rounded values, the up vector with its uncertainty.
@@ -78,7 +78,7 @@ impl Gauge {
     /// # Errors
     /// As [`Window::still`] and [`Rest::by_acceleration`].
     pub fn up(&self) -> Result<UpEstimate, NoReading> {
-        let still = self.still()?;
+        let still = self.window.still()?;
         Rest::new(Some(still), COUNT_M_S2, false, &self.fused).by_acceleration(NOISE_STEPS)
     }
 

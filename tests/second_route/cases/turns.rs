@@ -1,0 +1,78 @@
+//! The phone turned end for end: on a part, and on a table.
+
+use crate::reading::{Drawn, near, one_of, sensor};
+use crate::row::Row;
+use crate::single::judged;
+use plumbmark::budget::UpEstimate;
+use plumbmark::holds::Hold;
+use plumbmark::parts::Check;
+use plumbmark::reversal::{find_zero, turned};
+use plumbmark_tests::Draws;
+use plumbmark_tests::vector::turned as turned_by;
+
+/// The phone as it lay, and turned by `quarters` of a turn about its contact's normal.
+fn again(draws: &mut Draws, first: &Drawn, device: [f64; 3], quarters: f64) -> Drawn {
+    let by = quarters * std::f64::consts::FRAC_PI_2;
+    let up = turned_by(device, first.contact.normal.map(|n| f64::from(n) * by));
+    Drawn::on(draws, up, first.hold, first.sensor, first.contact)
+}
+
+fn device_up(drawn: &Drawn) -> [f64; 3] {
+    let s = &drawn.sensor;
+    [0, 1, 2].map(|i| (drawn.felt[i] - f64::from(s.zero[i])) / f64::from(s.scale[i]))
+}
+
+/// A part read by a reversal. The contact is the part's: it counts in full, once.
+pub fn part(draws: &mut Draws) -> Row {
+    let check = one_of(draws, &Check::ALL);
+    let hold = one_of(draws, &Hold::ALL);
+    let number = one_of(draws, &[0, 1]);
+    let sensor = sensor(draws, number);
+    let up = draws.direction();
+    let first = Drawn::new(draws, up, hold, sensor);
+    let second = again(draws, &first, device_up(&first), 2.0);
+    let mut row = Row::new("turned");
+    first.write(&mut row, "");
+    second.write(&mut row, "second_");
+    match turned(&first.raw, &second.raw, &first.contact, &sensor) {
+        Ok(up) => judged(draws, &mut row, check, &up, &first),
+        Err(refusal) => row.word("core_refusal", refusal.name()),
+    }
+    row
+}
+
+/// A phone's zero from two or four placements on a table.
+pub fn table(draws: &mut Draws) -> Row {
+    let hold = one_of(draws, &Hold::ALL);
+    let mut sensor = sensor(draws, 1);
+    // How the scales differ takes no part: two opposite placements see the same.
+    sensor.scale = [1.0; 3];
+    let up = near(draws, [0.0, 0.0, 1.0], 12.0);
+    let mut first = Drawn::new(draws, up, hold, sensor);
+    first.contact.align_deg *= one_of(draws, &[0.0, 1.0]);
+    let count = one_of(draws, &[2, 4]);
+    let device = device_up(&first);
+    let mut row = Row::new("table");
+    row.numbers("count", &[f64::from(count)]);
+    row.numbers("device", &device);
+    let mut ups: Vec<UpEstimate> = Vec::new();
+    for k in 0..count {
+        let quarters = f64::from(k * 4 / count);
+        let mut placed = again(draws, &first, device, quarters);
+        // Each placement has its own noise; a fifth of it never makes pairs disagree.
+        for i in 0..3 {
+            placed.felt[i] += 0.2 * f64::from(placed.raw.noise[i]) * draws.between(-1.0, 1.0);
+        }
+        placed.raw.up = plumbmark_tests::vector::unit(placed.felt).map(|v| v as f32);
+        placed.write(&mut row, &format!("p{k}_"));
+        ups.push(placed.raw);
+    }
+    match find_zero(&ups, &first.contact) {
+        Ok(found) => {
+            row.singles("core_zero", &found.zero);
+            row.singles("core_u_zero", &found.u_zero);
+        }
+        Err(refusal) => row.word("core_refusal", refusal.name()),
+    }
+    row
+}
