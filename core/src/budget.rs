@@ -198,12 +198,10 @@ impl Budget {
         let worst_deg = from.worst_half_step * length;
         let scale = from.sensor.u_scale.into_iter().fold(0.0, f32::max) * length;
         let mut after = *self;
-        for (source, variance) in [
-            (Source::Step, worst_deg * worst_deg * (1.0 / 3.0)),
-            (Source::Scale, scale * scale * 0.5),
-        ] {
-            after.variances[source as usize] = variance.max(self.variance(source));
-        }
+        let step = &mut after.variances[Source::Step as usize];
+        *step = step.max(worst_deg * worst_deg * (1.0 / 3.0));
+        let of_scale = &mut after.variances[Source::Scale as usize];
+        *of_scale = of_scale.max(scale * scale * 0.5);
         after.rectangle_deg = worst_deg.max(self.rectangle_deg);
         after
     }

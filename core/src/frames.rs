@@ -42,7 +42,7 @@ pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
 /// Elevation of the unit axis `axis` above level, −90° to 90°.
 #[must_use]
 pub fn elevation_deg(axis: Vec3, up: Vec3) -> f32 {
-    libm::atan2f(dot(axis, up), norm(cross(axis, up))) * DEG
+    elevation(axis, up).0
 }
 
 /// [`elevation_deg`] and [`elevation_sensitivity`], which share their sine and cosine.
@@ -101,13 +101,12 @@ pub fn to_device(r: &Rotation, v: Vec3) -> Vec3 {
 }
 
 /// The component of `v` along an axis or against it: picked, as a product costs a small board
-/// four times the rest. From zero, so that no zero is negative.
+/// four times the rest. By way of zero, so that no zero is negative.
 fn along(axis: [i8; 3], v: Vec3) -> f32 {
-    axis.into_iter()
-        .zip(v)
-        .fold(0.0, |found, (sign, v)| match sign {
-            1 => found + v,
-            -1 => found - v,
-            _ => found,
-        })
+    let (sign, v) = match axis {
+        [0, 0, sign] => (sign, v[2]),
+        [0, sign, _] => (sign, v[1]),
+        [sign, ..] => (sign, v[0]),
+    };
+    if sign < 0 { 0.0 - v } else { 0.0 + v }
 }

@@ -10,28 +10,23 @@ const RAD: f32 = core::f32::consts::PI / 180.0;
 /// Sine and cosine; angles up to some thousand degrees, within 1.2e-7.
 #[must_use]
 pub fn sin_cos_deg(angle_deg: f32) -> (f32, f32) {
-    let (quarters, x) = reduced(angle_deg);
-    (sine(quarters, x), sine(quarters.wrapping_add(1), x))
+    (sine(angle_deg, 0), sine(angle_deg, 1))
 }
 
 /// Sine alone, at half the cost.
 #[must_use]
 pub fn sin_deg(angle_deg: f32) -> f32 {
-    let (quarters, x) = reduced(angle_deg);
-    sine(quarters, x)
+    sine(angle_deg, 0)
 }
 
-/// Quarter turns, and what is left of the angle, radians.
-fn reduced(angle_deg: f32) -> (i32, f32) {
-    let quarters = libm::roundf(angle_deg * (1.0 / QUARTER_DEG));
-    // Casts saturate, and NaN gives 0: nothing here can panic.
-    (quarters as i32, (angle_deg - quarters * QUARTER_DEG) * RAD)
-}
-
-/// Sine of so many quarter turns and `x` radians. Taylor's series over ±45°: what is left out is
+/// Sine of an angle so many quarter turns ahead. Taylor's series over ±45°: what is left out is
 /// below 3e-8.
-fn sine(quarters: i32, x: f32) -> f32 {
+fn sine(angle_deg: f32, ahead: i32) -> f32 {
+    let quarters = libm::roundf(angle_deg * (1.0 / QUARTER_DEG));
+    let x = (angle_deg - quarters * QUARTER_DEG) * RAD;
     let x2 = x * x;
+    // Casts saturate, and NaN gives 0: nothing here can panic.
+    let quarters = (quarters as i32).wrapping_add(ahead);
     let size = if quarters & 1 == 0 {
         x + x
             * x2
