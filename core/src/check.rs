@@ -3,9 +3,7 @@
 use crate::advice::{Advice, advise};
 use crate::budget::{Budget, Contact, UpEstimate, coverage_factor, least_factor};
 use crate::decision::{Measured, Verdict, Why, decide, margin_deg};
-use crate::frames::{
-    Rotation, elevation, elevation_deg, roll_deg, roll_sensitivity, to_body, to_device,
-};
+use crate::frames::{Rotation, elevation, roll_deg, roll_sensitivity, to_body, to_device};
 use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
 use crate::vector::{Vec3, cross, dot};
@@ -156,11 +154,18 @@ pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<En
 /// The value of `check` for an up vector of the body frame, degrees.
 #[must_use]
 pub fn value_deg(check: Check, up_body: Vec3) -> f32 {
-    match check.quantity() {
-        Quantity::Elevation => elevation_deg(check.axis_body(), up_body),
-        Quantity::OffPlumb => 90.0 - elevation_deg(check.axis_body(), up_body),
-        Quantity::Roll => roll_deg(up_body),
+    value_and_sensitivity(check, up_body).0
+}
+
+/// The same, and how it answers to a change of up; `None` where a roll is lost.
+fn value_and_sensitivity(check: Check, up_body: Vec3) -> (f32, Option<Vec3>) {
+    let quantity = check.quantity();
+    if quantity == Quantity::Roll {
+        return (roll_deg(up_body), roll_sensitivity(up_body));
     }
+    let (value, c) = elevation(check.axis_body(), up_body);
+    let off_plumb = quantity == Quantity::OffPlumb;
+    (if off_plumb { 90.0 - value } else { value }, Some(c))
 }
 
 /// Value, budget and sensitivity (body frame) of a check; `None` for a roll that is lost.
@@ -171,14 +176,8 @@ pub(crate) fn measure(
     budget_of: &dyn Fn(Vec3) -> Budget,
 ) -> Option<(Measured, Budget, Vec3)> {
     let quantity = check.quantity();
-    let (value, c) = match quantity {
-        Quantity::Roll => (roll_deg(up_body), roll_sensitivity(up_body)?),
-        Quantity::Elevation => elevation(check.axis_body(), up_body),
-        Quantity::OffPlumb => {
-            let (value, c) = elevation(check.axis_body(), up_body);
-            (90.0 - value, c)
-        }
-    };
+    let (value, c) = value_and_sensitivity(check, up_body);
+    let c = c?;
     let mut budget = budget_of(c);
     let mut combined_deg = budget.combined_deg();
     if quantity == Quantity::Roll && combined_deg > ROLL_LOST_DEG {

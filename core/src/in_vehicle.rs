@@ -14,7 +14,7 @@ use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
 use crate::shared::Share;
 use crate::trig::sin_cos_deg;
-use crate::vector::{Vec3, any_perpendicular, cross, dot, minus, norm, scaled, unit};
+use crate::vector::{Vec3, any_perpendicular, cross, dot, hypot, minus, norm, scaled, unit};
 use crate::vehicle::{Pointing, VehicleTerms};
 use heapless::Vec;
 
@@ -83,7 +83,7 @@ impl Given {
 
     /// Whether both readings' body x is far enough from plumb to have a heading.
     fn has_heading(&self) -> bool {
-        let cosine = |up: Vec3| libm::hypotf(up[1], up[2]);
+        let cosine = |up: Vec3| hypot(up[1], up[2]);
         cosine(self.level) >= HEADING_COSINE && cosine(self.part) >= HEADING_COSINE
     }
 }
@@ -162,7 +162,7 @@ fn takes_deg(check: Check, up: Vec3, slope_deg: f32) -> Option<f32> {
     match check.quantity() {
         Quantity::Elevation | Quantity::OffPlumb => Some(slope_deg),
         Quantity::Roll => {
-            let share = sin_cos_deg(slope_deg).0 / libm::hypotf(up[1], up[2]).max(1e-6);
+            let share = sin_cos_deg(slope_deg).0 / hypot(up[1], up[2]).max(1e-6);
             (share < 1.0).then(|| libm::atan2f(share, libm::sqrtf(1.0 - share * share)) * DEG)
         }
     }

@@ -9,7 +9,7 @@ use crate::prior::{AGREE_DEG, AT_REST_M_S2, NOISE_STEPS, STANDARD_GRAVITY_M_S2, 
 use crate::reason::NoReading;
 use crate::rounded::{AxisSums, estimate, noise_bounds};
 use crate::sensor::Sensor;
-use crate::vector::{Vec3, norm, scaled};
+use crate::vector::{Vec3, hypot, norm, scaled};
 use crate::window::Still;
 use heapless::Vec;
 
@@ -159,7 +159,7 @@ impl Rest {
                     let largest = still.axes.iter().map(noise).fold(0.0, f32::max);
                     largest * self.count_m_s2 / 9.8
                 });
-        let noise = libm::hypotf(settled.noise_deg / DEG, 0.6 * unseen);
+        let noise = hypot(settled.noise_deg / DEG, 0.6 * unseen);
         let [by_beta, by_gamma] = settled.half_steps;
         let mut half_steps = [[0.0; 3]; 6];
         half_steps[0] = by_beta;

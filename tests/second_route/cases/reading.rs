@@ -34,7 +34,6 @@ pub fn sensor(draws: &mut Draws, number: u16) -> Sensor {
         scale: three(0.99, 1.01),
         u_scale: three(0.0005, 0.004),
         scale_from: number,
-        ..Sensor::assumed()
     }
 }
 
