@@ -365,12 +365,14 @@ impl Window {
 /// and Petersen (1989).
 fn variance_of_mean(means: &[[i32; 3]; BATCHES]) -> f32 {
     const COUNT: i64 = BATCHES as i64;
-    let squares = |i: usize| {
-        let of_axis = means.iter().map(|m| i64::from(m[i]));
-        let sum: i64 = of_axis.clone().sum();
-        COUNT * of_axis.map(|v| v * v).sum::<i64>() - sum * sum
-    };
-    let total = squares(0) + squares(1) + squares(2);
+    let (mut sums, mut squares) = ([0; 3], 0);
+    for mean in means {
+        for (sum, v) in sums.iter_mut().zip(mean.map(i64::from)) {
+            *sum += v;
+            squares += v * v;
+        }
+    }
+    let total = COUNT * squares - sums.map(|s| s * s).iter().sum::<i64>();
     let share = (COUNT * COUNT * (COUNT - 1)) as f32 * PARTS * PARTS;
     total as f32 / share
 }
