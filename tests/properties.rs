@@ -84,7 +84,10 @@ fn sound(live: &Live) {
     );
     for o in &reading.outcomes {
         assert!(
-            o.budget.u_deg.iter().all(|u| u.is_finite() && *u >= 0.0),
+            o.budget
+                .variances
+                .iter()
+                .all(|v| v.is_finite() && *v >= 0.0),
             "{:?}",
             o.budget
         );
@@ -98,7 +101,7 @@ fn sound(live: &Live) {
             m.u_deg >= ZERO_FLOOR_DEG * 1.6,
             "better than the zero allows: {m:?}"
         );
-        for u in o.budget.u_deg {
+        for u in Source::ALL.map(|s| o.budget.of(s)) {
             assert!(
                 m.u_deg >= 1.64 * u,
                 "smaller than a contribution: {m:?} {u}"

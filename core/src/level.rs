@@ -7,7 +7,7 @@ use crate::frames::{
 };
 use crate::live::Live;
 use crate::reason::NoReading;
-use crate::vector::{Vec3, any_perpendicular};
+use crate::vector::{Vec3, any_perpendicular, hypot};
 use crate::vehicle::{Pointing, VehicleTerms};
 
 /// For how long a vehicle's level counts, ms: one hour. Assumed: it settles, is loaded, is moved.
@@ -119,7 +119,7 @@ impl Level {
             Budget::new(&l.up, &l.contact, across).repeat_deg()
         };
         let apart = angle_deg(self.up_body(), later.up_body());
-        Some(apart > MOVED * libm::hypotf(own(self), own(later)))
+        Some(apart > MOVED * hypot(own(self), own(later)))
     }
 
     /// Slope of the face, lengthwise and crosswise, each with its U (two-sided

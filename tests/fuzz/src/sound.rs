@@ -1,5 +1,6 @@
 //! What must hold of a reading and of a verdict, whatever came in.
 
+use plumbmark::budget::Source;
 use plumbmark::check::{End, Outcome};
 use plumbmark::decision::{Measured, Verdict, decide, decide_in_operation, margin_deg};
 use plumbmark::in_vehicle::VehicleOutcome;
@@ -124,7 +125,7 @@ pub fn in_vehicle(answer: &VehicleOutcome, limit: &Limit, told: Option<End>) {
 
 /// What holds of every answer, whatever decides.
 fn numbers(o: &Outcome, told: Option<End>) {
-    let of = &o.budget.u_deg;
+    let of = Source::ALL.map(|s| o.budget.of(s));
     assert!(of.iter().all(|u| u.is_finite() && *u >= 0.0), "{o:?}");
     assert!(o.probability.is_none_or(|p| (0.0..=1.0).contains(&p)));
     assert!(o.margin_deg.is_none_or(f32::is_finite));
