@@ -10,6 +10,8 @@ import math
 import numpy as np
 
 RAD = math.pi / 180
+# Share of gravity along one axis that another one feels, standard uncertainty: the prior's.
+CROSS_AXIS = 0.002
 
 # Body x and z in the device frame, from the words that describe the holds.
 HOLDS = {
@@ -38,15 +40,34 @@ def wobble(m, v, source, key, u_deg):
     return v
 
 
-def freed(m, case, p, name):
-    """Up of the device from what it felt: without noise, rounding, zero, scale and settling."""
-    half = case[p + "half"]
+def told(m, case, p, name, i):
+    """What the device felt along axis `i`, without noise and rounding. Both are told for a direction,
+    that is for a felt length of 1."""
+    half, felt = case[p + "half"], case[p + "felt"]
+    length = math.hypot(*felt)
+    x = felt[i] - length * m.normal("noise", (name, "noise", i), case[p + "noise"][i])
+    for k in range(6):
+        if half[3 * k + i]:
+            x = x - length * half[3 * k + i] * m.rectangle("step", (name, "step", k))
+    return x
+
+
+def cross_axis(m, i, v, without=None):
+    """What axis `i` feels of `v` by cross-axis error: the same matrix in every reading of a phone."""
+    entries = [j for j in range(3) if v[j] and not i == j == without]
+    return sum(v[j] * m.normal("zero", ("cross", i, j), CROSS_AXIS) for j in entries)
+
+
+def freed(m, case, p, name, found_at, without=None):
+    """Up of the device from what it felt: without noise, rounding, zero, scale and settling, what
+    the side adds, cross-axis error but for what was found with the zero at `found_at`."""
     up = []
+    at = [(f - z) / s for f, z, s in zip(case[p + "felt"], case[p + "zero"], case[p + "scale"])]
+    apart = [a - f for a, f in zip(at, found_at)]
     for i in range(3):
-        x = case[p + "felt"][i] - m.normal("noise", (name, "noise", i), case[p + "noise"][i])
-        for k in range(6):
-            if half[3 * k + i]:
-                x = x - half[3 * k + i] * m.rectangle("step", (name, "step", k))
+        x = told(m, case, p, name, i) - cross_axis(m, i, apart, without)
+        if case[p + "u_side"][i]:
+            x = x - case[p + "u_side"][i] * m.normal("zero", ("side", case[p + "side"][0], i), 1.0)
         by = case[p + "zero_from"][i]
         x = x - case[p + "zero"][i] - m.normal("zero", ("zero", by, i), case[p + "u_zero"][i])
         by = case[p + "scale_from"][0]
@@ -71,7 +92,7 @@ def to_body(hold, v):
 
 def reading(m, case, p="", name="part"):
     """Up in the body frame, from one placement."""
-    return to_body(case[p + "hold"], placed(m, case, p, name, freed(m, case, p, name)))
+    return to_body(case[p + "hold"], placed(m, case, p, name, freed(m, case, p, name, case[p + "found_at"])))
 
 
 def turned_reading(m, case):
@@ -80,9 +101,15 @@ def turned_reading(m, case):
     tilt is that of both."""
     normal = HOLDS[case["hold"]][1]
     axis = int(np.argmax(np.abs(normal)))
-    one = freed(m, case, "", "one")
-    two = plane_turn(m, freed(m, case, "second_", "two"), axis, math.pi)
+    nothing = [0.0, 0.0, 0.0]
+    one = freed(m, case, "", "one", nothing, axis)
+    two = plane_turn(m, freed(m, case, "second_", "two", nothing, axis), axis, math.pi)
     mean = [0.5 * (a + b) for a, b in zip(one, two)]
+    # Along the normal the turn leaves its own part of the matrix, which is the scale's, and takes
+    # what the slope makes. Core keeps the slope's, to the safe side, and leaves the scale to the scale.
+    at = [(f - z) / s for f, z, s in zip(case["felt"], case["zero"], case["scale"])]
+    slope = math.hypot(*(a for i, a in enumerate(at) if i != axis))
+    mean[axis] = mean[axis] + slope * m.normal("zero", ("cross along the normal",), CROSS_AXIS)
     return to_body(case["hold"], placed(m, case, "", "part", mean))
 
 
@@ -102,13 +129,8 @@ def zero_on_table(m, case):
         here = {**case, p + "hold_deg": case["p0_hold_deg"], p + "align_deg": case["p0_align_deg"]}
         up = placed(m, here, p, name, up)
         up = wobble(m, up, "settle", (name, "settle"), case[p + "settle_deg"][0])
-        half = case[p + "half"]
         for i in range(3):
-            x = case[p + "felt"][i] - m.normal("noise", (name, "noise", i), case[p + "noise"][i])
-            for j in range(6):
-                if half[3 * j + i]:
-                    x = x - half[3 * j + i] * m.rectangle("step", (name, "step", j))
-            total[i] = total[i] + x - up[i]
+            total[i] = total[i] + told(m, case, p, name, i) - up[i]
     return [t * (1 / count) if i != axis else None for i, t in enumerate(total)]
 
 
