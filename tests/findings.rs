@@ -56,7 +56,7 @@ fn calibration(for_orientation: bool) -> Calibration {
 fn a_zero_counts_for_an_hour_by_the_wall_clock() {
     let findings = found();
     let at = |after_ms: f64| {
-        let sensor = findings.sensor(KEY, FOUND_MS + after_ms, UP);
+        let sensor = findings.sensor(KEY, FOUND_MS + after_ms);
         assert_eq!(
             findings.zero(KEY, FOUND_MS + after_ms).is_some(),
             sensor != Sensor::assumed()
@@ -80,7 +80,7 @@ fn a_zero_counts_for_an_hour_by_the_wall_clock() {
 #[test]
 fn a_zero_belongs_to_device_case_channel_and_hold() {
     let findings = found();
-    let other = |key: Key| findings.sensor(key, FOUND_MS, UP);
+    let other = |key: Key| findings.sensor(key, FOUND_MS);
     let device = |number, in_case| Key {
         device: Device { number, in_case },
         ..KEY
@@ -124,7 +124,7 @@ fn a_calibration_is_the_phones_in_or_out_of_its_case() {
     assert!(!counts(&findings, fused, FOUND_MS));
     findings.keep_calibration(KEY.device, calibration(true), FOUND_MS);
     assert!(counts(&findings, fused, FOUND_MS));
-    assert_eq!(findings.sensor(fused, FOUND_MS, UP).scale, [1.01; 3]);
+    assert_eq!(findings.sensor(fused, FOUND_MS).scale, [1.01; 3]);
 }
 
 #[test]
@@ -137,7 +137,7 @@ fn a_newer_zero_takes_the_place_and_a_new_number() {
     };
     findings.keep_zero(KEY, newer, FOUND_MS + 1.0);
     assert_eq!(findings.zeros().len(), 1);
-    let sensor = findings.sensor(KEY, FOUND_MS + 2.0, UP);
+    let sensor = findings.sensor(KEY, FOUND_MS + 2.0);
     assert_eq!((sensor.zero[0], sensor.zero_from[0]), (0.002, 2));
 }
 

@@ -114,24 +114,31 @@ def turned_reading(m, case):
 
 
 def zero_on_table(m, case):
-    """Zero of each axis across the normal: what is left of the mean when a table's up, seen from
-    all sides, is taken away. Every placement has its own hold and alignment."""
+    """Zero of each axis across the normal, from directions alone: opposite placements have the same
+    part along the normal, which makes them as long as they were; then half their sum is the zero,
+    and half their difference the table's slope. Every placement has its own hold and alignment."""
     count = int(case["count"][0])
     hold = case["p0_hold"]
     normal = HOLDS[hold][1]
     axis = int(np.argmax(np.abs(normal)))
     sign = int(sum(normal))
-    total = [0.0, 0.0, 0.0]
+    felt = []
     for k in range(count):
         p, name = f"p{k}_", f"p{k}"
-        up = plane_turn(m, list(case["device"]), axis, sign * k * 2 * math.pi / count)
+        lies = plane_turn(m, list(case["device"]), axis, sign * k * 2 * math.pi / count)
         # The contact is the first placement's: one table.
         here = {**case, p + "hold_deg": case["p0_hold_deg"], p + "align_deg": case["p0_align_deg"]}
-        up = placed(m, here, p, name, up)
+        up = placed(m, here, p, name, lies)
         up = wobble(m, up, "settle", (name, "settle"), case[p + "settle_deg"][0])
-        for i in range(3):
-            total[i] = total[i] + told(m, case, p, name, i) - up[i]
-    return [t * (1 / count) if i != axis else None for i, t in enumerate(total)]
+        x = [told(m, case, p, name, i) + up[i] - lies[i] for i in range(3)]
+        felt.append([c / x[axis] for c in x])
+    zeros = [0.0] * 3
+    for one, two in zip(felt[: count // 2], felt[count // 2 :]):
+        half = [0.5 * (a - b) for a, b in zip(one, two)]
+        along = 1 / m.sqrt(1 + sum(h * h for i, h in enumerate(half) if i != axis))
+        along = along if case["device"][axis] > 0 else -along
+        zeros = [z + along * (a + b) / count for z, a, b in zip(zeros, one, two)]
+    return [z if i != axis else None for i, z in enumerate(zeros)]
 
 
 def attitude(m, up, heading):

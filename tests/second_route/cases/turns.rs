@@ -43,7 +43,13 @@ pub fn table(draws: &mut Draws) -> Row {
     let mut sensor = sensor(draws, 1);
     // How the scales differ takes no part: two opposite placements see the same.
     sensor.scale = [1.0; 3];
-    let up = near(draws, [0.0, 0.0, 1.0], 60.0);
+    // Never steeper than 60°.
+    let up = loop {
+        let up = near(draws, [0.0, 0.0, 1.0], 60.0);
+        if up[2] > 0.5 {
+            break up;
+        }
+    };
     let mut first = Drawn::new(draws, up, hold, sensor);
     first.contact.align_deg *= one_of(draws, &[0.0, 1.0]);
     let count = one_of(draws, &[2, 4]);
