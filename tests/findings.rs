@@ -2,7 +2,7 @@
 //! vehicle's level.
 
 use approx::{assert_abs_diff_eq, assert_relative_eq};
-use plumbmark::budget::Contact;
+use plumbmark::budget::{Budget, Contact, Source, UpEstimate};
 use plumbmark::calibration::Calibration;
 use plumbmark::findings::{Device, Findings, Key};
 use plumbmark::frames::DEG;
@@ -96,8 +96,12 @@ fn a_zero_belongs_to_device_case_channel_and_hold() {
         for i in 0..3 {
             let lends = hold.normal()[i] != 0.0;
             assert_eq!(sensor.zero_from[i] == 1, lends, "{hold:?}");
-            assert!(!lends || sensor.u_zero[i] > 0.2_f32.to_radians());
+            // What the other side adds: 0.2°.
+            let adds = if lends { 0.2 / DEG } else { 0.0 };
+            assert_relative_eq!(sensor.u_side[i], adds, max_relative = 1e-6);
         }
+        assert_eq!(sensor.side, hold as u8 + 1);
+        assert_eq!(sensor.found_at, [0.0; 3], "all of up counts there");
     }
 }
 
@@ -144,9 +148,20 @@ fn a_newer_zero_takes_the_place_and_a_new_number() {
 /// A zero found on level ground says less of a steep pose: cross-axis 0.2 % of the change of up.
 #[test]
 fn a_zero_used_elsewhere_is_less_certain() {
-    let sensor = found().sensor(KEY, FOUND_MS, [1.0, 0.0, 0.0]);
+    let mut sensor = found().sensor(KEY, FOUND_MS);
+    assert_eq!((sensor.found_at, sensor.side), (UP, 0));
+    assert_eq!(sensor.u_side, [0.0; 3]);
+    sensor.u_scale = [0.0; 3];
+    let zero_deg = |up: [f64; 3]| {
+        let up = UpEstimate {
+            sensor,
+            ..certain(up)
+        };
+        Budget::new(&up, &CERTAIN, [0.0, 1.0, 0.0]).of(Source::Zero)
+    };
+    assert_relative_eq!(zero_deg([0.0, 0.0, 1.0]), 0.001 * DEG, max_relative = 1e-5);
     let want = 0.001_f32.hypot(0.002 * 2_f32.sqrt());
-    assert_relative_eq!(sensor.u_zero[0], want, max_relative = 1e-5);
+    assert_relative_eq!(zero_deg([1.0, 0.0, 0.0]), want * DEG, max_relative = 1e-5);
 }
 
 #[test]

@@ -63,8 +63,8 @@ pub fn table(draws: &mut Draws) -> Row {
         let mut placed = again(draws, &first, device, quarters);
         // Each placement has its own noise; a fifth of it never makes pairs disagree.
         let up = placed.device();
-        let noisy =
-            [0, 1, 2].map(|i| up[i] + 0.2 * f64::from(placed.raw.noise[i]) * draws.between(-1.0, 1.0));
+        let noisy = [0, 1, 2]
+            .map(|i| up[i] + 0.2 * f64::from(placed.raw.noise[i]) * draws.between(-1.0, 1.0));
         placed.moved_to(unit(noisy));
         placed.write(&mut row, &format!("p{k}_"));
         ups.push(placed.raw);
