@@ -2,7 +2,7 @@
 //! vehicle's level.
 
 use approx::{assert_abs_diff_eq, assert_relative_eq};
-use plumbmark::budget::Contact;
+use plumbmark::budget::{Budget, Contact, Source, UpEstimate};
 use plumbmark::calibration::Calibration;
 use plumbmark::findings::{Device, Findings, Key};
 use plumbmark::frames::DEG;
@@ -56,7 +56,7 @@ fn calibration(for_orientation: bool) -> Calibration {
 fn a_zero_counts_for_an_hour_by_the_wall_clock() {
     let findings = found();
     let at = |after_ms: f64| {
-        let sensor = findings.sensor(KEY, FOUND_MS + after_ms, UP);
+        let sensor = findings.sensor(KEY, FOUND_MS + after_ms);
         assert_eq!(
             findings.zero(KEY, FOUND_MS + after_ms).is_some(),
             sensor != Sensor::assumed()
@@ -80,7 +80,7 @@ fn a_zero_counts_for_an_hour_by_the_wall_clock() {
 #[test]
 fn a_zero_belongs_to_device_case_channel_and_hold() {
     let findings = found();
-    let other = |key: Key| findings.sensor(key, FOUND_MS, UP);
+    let other = |key: Key| findings.sensor(key, FOUND_MS);
     let device = |number, in_case| Key {
         device: Device { number, in_case },
         ..KEY
@@ -96,8 +96,12 @@ fn a_zero_belongs_to_device_case_channel_and_hold() {
         for i in 0..3 {
             let lends = hold.normal()[i] != 0.0;
             assert_eq!(sensor.zero_from[i] == 1, lends, "{hold:?}");
-            assert!(!lends || sensor.u_zero[i] > 0.2_f32.to_radians());
+            // What the other side adds: 0.2°.
+            let adds = if lends { 0.2 / DEG } else { 0.0 };
+            assert_relative_eq!(sensor.u_side[i], adds, max_relative = 1e-6);
         }
+        assert_eq!(sensor.side, hold as u8 + 1);
+        assert_eq!(sensor.found_at, [0.0; 3], "all of up counts there");
     }
 }
 
@@ -124,7 +128,7 @@ fn a_calibration_is_the_phones_in_or_out_of_its_case() {
     assert!(!counts(&findings, fused, FOUND_MS));
     findings.keep_calibration(KEY.device, calibration(true), FOUND_MS);
     assert!(counts(&findings, fused, FOUND_MS));
-    assert_eq!(findings.sensor(fused, FOUND_MS, UP).scale, [1.01; 3]);
+    assert_eq!(findings.sensor(fused, FOUND_MS).scale, [1.01; 3]);
 }
 
 #[test]
@@ -137,16 +141,27 @@ fn a_newer_zero_takes_the_place_and_a_new_number() {
     };
     findings.keep_zero(KEY, newer, FOUND_MS + 1.0);
     assert_eq!(findings.zeros().len(), 1);
-    let sensor = findings.sensor(KEY, FOUND_MS + 2.0, UP);
+    let sensor = findings.sensor(KEY, FOUND_MS + 2.0);
     assert_eq!((sensor.zero[0], sensor.zero_from[0]), (0.002, 2));
 }
 
 /// A zero found on level ground says less of a steep pose: cross-axis 0.2 % of the change of up.
 #[test]
 fn a_zero_used_elsewhere_is_less_certain() {
-    let sensor = found().sensor(KEY, FOUND_MS, [1.0, 0.0, 0.0]);
+    let mut sensor = found().sensor(KEY, FOUND_MS);
+    assert_eq!((sensor.found_at, sensor.side), (UP, 0));
+    assert_eq!(sensor.u_side, [0.0; 3]);
+    sensor.u_scale = [0.0; 3];
+    let zero_deg = |up: [f64; 3]| {
+        let up = UpEstimate {
+            sensor,
+            ..certain(up)
+        };
+        Budget::new(&up, &CERTAIN, [0.0, 1.0, 0.0]).of(Source::Zero)
+    };
+    assert_relative_eq!(zero_deg([0.0, 0.0, 1.0]), 0.001 * DEG, max_relative = 1e-5);
     let want = 0.001_f32.hypot(0.002 * 2_f32.sqrt());
-    assert_relative_eq!(sensor.u_zero[0], want, max_relative = 1e-5);
+    assert_relative_eq!(zero_deg([1.0, 0.0, 0.0]), want * DEG, max_relative = 1e-5);
 }
 
 #[test]

@@ -18,6 +18,8 @@ pub struct Hand {
     pub t_ms: f64,
     /// Zero of the sensor, share of gravity, device frame.
     pub zero: [f64; 3],
+    /// The same of the fused orientation, which inherits it.
+    pub fused_zero: [f64; 3],
     /// Whether the browser gives the fused orientation, and its turn about the vertical, degrees.
     pub alpha_deg: Option<f64>,
     draws: Draws,
@@ -33,6 +35,7 @@ impl Hand {
             live,
             t_ms: 1000.0,
             zero,
+            fused_zero: zero,
             alpha_deg: None,
             draws: Draws::new(5),
         }
@@ -42,8 +45,8 @@ impl Hand {
     pub fn lie(&mut self, up: [f64; 3], events: usize) -> Option<NoReading> {
         let felt = [0, 1, 2].map(|i| up[i] + self.zero[i]);
         if self.alpha_deg.is_some() {
-            // The fused orientation inherits the zero; W3C's angles of that direction.
-            let [x, y, z] = unit(felt);
+            // W3C's angles of the direction that the fused orientation has.
+            let [x, y, z] = unit([0, 1, 2].map(|i| up[i] + self.fused_zero[i]));
             let angles = [y.asin(), (-x).atan2(z)].map(f64::to_degrees);
             self.live.orientation(Some(angles[0]), Some(angles[1]));
         } else {

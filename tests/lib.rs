@@ -19,8 +19,9 @@ pub fn full_study() -> bool {
 /// An up vector without any uncertainty, device frame: what is left is what a test adds.
 #[must_use]
 pub fn certain(up: [f64; 3]) -> plumbmark::budget::UpEstimate {
+    let up = vector::unit(up).map(|v| v as f32);
     plumbmark::budget::UpEstimate {
-        up: vector::unit(up).map(|v| v as f32),
+        up,
         noise: [0.0; 3],
         half_steps: [[0.0; 3]; 6],
         worst_half_step: 0.0,
@@ -28,6 +29,7 @@ pub fn certain(up: [f64; 3]) -> plumbmark::budget::UpEstimate {
         sensor: plumbmark::sensor::Sensor {
             u_zero: [0.0; 3],
             u_scale: [0.0; 3],
+            found_at: up,
             ..plumbmark::sensor::Sensor::assumed()
         },
     }

@@ -43,6 +43,49 @@ fn a_leg_that_is_taken_away_cancels() {
     assert_relative_eq!(apart, 2_f32.sqrt() * 400.0 * 0.5 / DEG, max_relative = 1e-6);
 }
 
+/// 0.2 % of what one axis feels shows in another: at another attitude it is another error, so that
+/// two readings by the same hold do not cancel it. Shares of 0.002 by the scalar products of both
+/// directions and of both ups: 1 + 1 − 2 · 0.8 · 0.8.
+#[test]
+fn cross_axis_error_of_another_attitude_does_not_cancel() {
+    let at = |up: [f64; 3], c| {
+        let mut up = certain(up);
+        up.sensor.found_at = [0.0; 3];
+        Share::new(&up, c)
+    };
+    let level = at([0.0, 0.0, 1.0], ACROSS);
+    let steep = at([0.6, 0.0, 0.8], [0.8, 0.0, -0.6]);
+    assert!(combined(&[(1.0, level), (-1.0, level)]) < 1e-6);
+    let apart = combined(&[(1.0, level), (-1.0, steep)]);
+    assert_relative_eq!(apart, 0.002 * DEG * 0.72_f32.sqrt(), max_relative = 1e-5);
+    // Found with the zero where it is used, it is not there.
+    assert_relative_eq!(
+        combined(&[(1.0, at([0.0, 0.0, 1.0], ACROSS))]),
+        0.002 * DEG,
+        max_relative = 1e-5
+    );
+    assert!(combined(&[(1.0, Share::new(&certain([0.0, 0.0, 1.0]), ACROSS))]) == 0.0);
+}
+
+/// The rail is read on the back, where the zero was found, the part on the long edge, which adds
+/// 0.2° of its own: the zero cancels, that does not. Two parts on the long edge share it.
+#[test]
+fn what_another_side_adds_does_not_cancel() {
+    let mut edge = leg(1);
+    edge.side_deg = [0.2, 0.0, 0.0];
+    edge.side = 2;
+    let mut short = edge;
+    short.side = 3;
+    let difference = |a, b| combined(&[(1.0, a), (-1.0, b)]);
+    assert_relative_eq!(difference(leg(1), edge), 0.2, max_relative = 1e-4);
+    assert!(difference(edge, edge) < 1e-3);
+    assert_relative_eq!(
+        difference(edge, short),
+        0.2 * 2_f32.sqrt(),
+        max_relative = 1e-4
+    );
+}
+
 /// What is fresh at every placement averages out; what is shared doesn't.
 #[test]
 fn own_terms_average_and_shared_ones_do_not() {

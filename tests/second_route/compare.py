@@ -4,7 +4,7 @@ import sys
 
 SHOWN = 5
 # Share of sound turns that may be refused.
-REFUSED = 0.01
+REFUSED = 0.0
 
 
 class Report:

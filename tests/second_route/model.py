@@ -10,6 +10,8 @@ import math
 import numpy as np
 
 RAD = math.pi / 180
+# Share of gravity along one axis that another one feels, standard uncertainty: the prior's.
+CROSS_AXIS = 0.002
 
 # Body x and z in the device frame, from the words that describe the holds.
 HOLDS = {
@@ -38,15 +40,34 @@ def wobble(m, v, source, key, u_deg):
     return v
 
 
-def freed(m, case, p, name):
-    """Up of the device from what it felt: without noise, rounding, zero, scale and settling."""
-    half = case[p + "half"]
+def told(m, case, p, name, i):
+    """What the device felt along axis `i`, without noise and rounding. Both are told for a direction,
+    that is for a felt length of 1."""
+    half, felt = case[p + "half"], case[p + "felt"]
+    length = math.hypot(*felt)
+    x = felt[i] - length * m.normal("noise", (name, "noise", i), case[p + "noise"][i])
+    for k in range(6):
+        if half[3 * k + i]:
+            x = x - length * half[3 * k + i] * m.rectangle("step", (name, "step", k))
+    return x
+
+
+def cross_axis(m, i, v, without=None):
+    """What axis `i` feels of `v` by cross-axis error: the same matrix in every reading of a phone."""
+    entries = [j for j in range(3) if v[j] and not i == j == without]
+    return sum(v[j] * m.normal("zero", ("cross", i, j), CROSS_AXIS) for j in entries)
+
+
+def freed(m, case, p, name, found_at, without=None):
+    """Up of the device from what it felt: without noise, rounding, zero, scale and settling, what
+    the side adds, cross-axis error but for what was found with the zero at `found_at`."""
     up = []
+    at = [(f - z) / s for f, z, s in zip(case[p + "felt"], case[p + "zero"], case[p + "scale"])]
+    apart = [a - f for a, f in zip(at, found_at)]
     for i in range(3):
-        x = case[p + "felt"][i] - m.normal("noise", (name, "noise", i), case[p + "noise"][i])
-        for k in range(6):
-            if half[3 * k + i]:
-                x = x - half[3 * k + i] * m.rectangle("step", (name, "step", k))
+        x = told(m, case, p, name, i) - cross_axis(m, i, apart, without)
+        if case[p + "u_side"][i]:
+            x = x - case[p + "u_side"][i] * m.normal("zero", ("side", case[p + "side"][0], i), 1.0)
         by = case[p + "zero_from"][i]
         x = x - case[p + "zero"][i] - m.normal("zero", ("zero", by, i), case[p + "u_zero"][i])
         by = case[p + "scale_from"][0]
@@ -71,7 +92,7 @@ def to_body(hold, v):
 
 def reading(m, case, p="", name="part"):
     """Up in the body frame, from one placement."""
-    return to_body(case[p + "hold"], placed(m, case, p, name, freed(m, case, p, name)))
+    return to_body(case[p + "hold"], placed(m, case, p, name, freed(m, case, p, name, case[p + "found_at"])))
 
 
 def turned_reading(m, case):
@@ -80,36 +101,44 @@ def turned_reading(m, case):
     tilt is that of both."""
     normal = HOLDS[case["hold"]][1]
     axis = int(np.argmax(np.abs(normal)))
-    one = freed(m, case, "", "one")
-    two = plane_turn(m, freed(m, case, "second_", "two"), axis, math.pi)
+    nothing = [0.0, 0.0, 0.0]
+    one = freed(m, case, "", "one", nothing, axis)
+    two = plane_turn(m, freed(m, case, "second_", "two", nothing, axis), axis, math.pi)
     mean = [0.5 * (a + b) for a, b in zip(one, two)]
+    # Along the normal the turn leaves its own part of the matrix, which is the scale's, and takes
+    # what the slope makes. Core keeps the slope's, to the safe side, and leaves the scale to the scale.
+    at = [(f - z) / s for f, z, s in zip(case["felt"], case["zero"], case["scale"])]
+    slope = math.hypot(*(a for i, a in enumerate(at) if i != axis))
+    mean[axis] = mean[axis] + slope * m.normal("zero", ("cross along the normal",), CROSS_AXIS)
     return to_body(case["hold"], placed(m, case, "", "part", mean))
 
 
 def zero_on_table(m, case):
-    """Zero of each axis across the normal: what is left of the mean when a table's up, seen from
-    all sides, is taken away. Every placement has its own hold and alignment."""
+    """Zero of each axis across the normal, from directions alone: opposite placements have the same
+    part along the normal, which makes them as long as they were; then half their sum is the zero,
+    and half their difference the table's slope. Every placement has its own hold and alignment."""
     count = int(case["count"][0])
     hold = case["p0_hold"]
     normal = HOLDS[hold][1]
     axis = int(np.argmax(np.abs(normal)))
     sign = int(sum(normal))
-    total = [0.0, 0.0, 0.0]
+    felt = []
     for k in range(count):
         p, name = f"p{k}_", f"p{k}"
-        up = plane_turn(m, list(case["device"]), axis, sign * k * 2 * math.pi / count)
+        lies = plane_turn(m, list(case["device"]), axis, sign * k * 2 * math.pi / count)
         # The contact is the first placement's: one table.
         here = {**case, p + "hold_deg": case["p0_hold_deg"], p + "align_deg": case["p0_align_deg"]}
-        up = placed(m, here, p, name, up)
+        up = placed(m, here, p, name, lies)
         up = wobble(m, up, "settle", (name, "settle"), case[p + "settle_deg"][0])
-        half = case[p + "half"]
-        for i in range(3):
-            x = case[p + "felt"][i] - m.normal("noise", (name, "noise", i), case[p + "noise"][i])
-            for j in range(6):
-                if half[3 * j + i]:
-                    x = x - half[3 * j + i] * m.rectangle("step", (name, "step", j))
-            total[i] = total[i] + x - up[i]
-    return [t * (1 / count) if i != axis else None for i, t in enumerate(total)]
+        x = [told(m, case, p, name, i) + up[i] - lies[i] for i in range(3)]
+        felt.append([c / x[axis] for c in x])
+    zeros = [0.0] * 3
+    for one, two in zip(felt[: count // 2], felt[count // 2 :]):
+        half = [0.5 * (a - b) for a, b in zip(one, two)]
+        along = 1 / m.sqrt(1 + sum(h * h for i, h in enumerate(half) if i != axis))
+        along = along if case["device"][axis] > 0 else -along
+        zeros = [z + along * (a + b) / count for z, a, b in zip(zeros, one, two)]
+    return [z if i != axis else None for i, z in enumerate(zeros)]
 
 
 def attitude(m, up, heading):

@@ -21,7 +21,7 @@ fresh() {
   done
   rm -rf "$copy/tests"
   mkdir "$copy/tests"
-  (cd "$root/tests" && cp -R Cargo.toml ./*.rs traces trace_files second_route "$copy/tests")
+  (cd "$root/tests" && cp -R Cargo.toml ./*.rs traces trace_files second_route coverage "$copy/tests")
 }
 
 failed=0
@@ -62,9 +62,18 @@ break_at "covariance of datum and part" in_vehicle.rs "+ 2.0 * of(&a, &b)" "- 2.
 break_at "heading" in_vehicle.rs "seen[0] * cos + seen[1] * sin" "seen[0] * cos - seen[1] * sin"
 break_at "half turn" reversal.rs "minus(scaled(n, 2.0 * dot(v, n)), v)" "minus(scaled(n, -2.0 * dot(v, n)), v)"
 break_at "mean of two placements" reversal.rs \
-  "let mean = core::array::from_fn(|i| 0.5 * (first.up[i] + second.up[i]));" \
-  "let mean = core::array::from_fn(|i| 0.5 * (first.up[i] - second.up[i]));"
-break_at "zero" sensor.rs "(up[i] - self.zero[i]) / self.scale[i]" "(up[i] + self.zero[i]) / self.scale[i]"
+  "let mean = core::array::from_fn(|i| 0.5 * (one[i] + back[i]));" \
+  "let mean = core::array::from_fn(|i| 0.5 * (one[i] - back[i]));"
+break_at "zero" sensor.rs "length * a[i] - b[i]" "length * a[i] + b[i]"
+break_at "length of what is felt" sensor.rs "scaled(up, along + libm::sqrtf(rest))" "scaled(up, along - libm::sqrtf(rest))"
+break_at "zero in the length of what is felt" sensor.rs "scaled(up, along + libm::sqrtf(rest))" "scaled(up, -along + libm::sqrtf(rest))"
+break_at "where a zero was found" shared.rs \
+  "cross_at: minus(from.up, sensor.found_at)" "cross_at: minus(from.up, scaled(sensor.found_at, -1.0))"
+break_at "covariance by cross-axis error" shared.rs \
+  "total + dot(self.cross_deg, other.cross_deg)" "total - dot(self.cross_deg, other.cross_deg)"
+break_at "covariance by a side" shared.rs \
+  "total += dot(self.side_deg, other.side_deg);" "total -= dot(self.side_deg, other.side_deg);"
+break_at "what the error across a slope bends" budget.rs "lateral * lateral * cos / sin" "lateral * lateral * sin / cos"
 break_at "direction of a slope" frames.rs \
   "let lateral = minus(axis, scaled(up, dot(axis, up)));" \
   "let lateral = minus(axis, scaled(up, -dot(axis, up)));"

@@ -21,20 +21,42 @@ pub fn near(draws: &mut Draws, about: [f64; 3], most_deg: f64) -> [f64; 3] {
     unit([0, 1, 2].map(|i| about[i] + by * far[i]))
 }
 
-/// A sensor as assumed, or as finding `number` left it.
+/// A sensor as assumed, or as finding `number` left it: a calibration, or a turn at some attitude.
 pub fn sensor(draws: &mut Draws, number: u16) -> Sensor {
     if number == 0 {
         return Sensor::assumed();
     }
+    let found_at = one_of(draws, &[0.0, 1.0]);
+    let found_at = draws.direction().map(|v| (found_at * v) as f32);
     let mut three = |low, high| [0; 3].map(|_| draws.between(low, high) as f32);
     Sensor {
-        zero: three(-0.02, 0.02),
+        zero: three(-0.03, 0.03),
         u_zero: three(0.0005, 0.006),
         zero_from: [number; 3],
+        found_at,
         scale: three(0.99, 1.01),
         u_scale: three(0.0005, 0.004),
         scale_from: number,
+        ..Sensor::assumed()
     }
+}
+
+/// The sensor used on this side of the phone; by half of the draws what was found was found on
+/// another one, whose bump differs.
+pub fn on_side(draws: &mut Draws, sensor: Sensor, hold: Hold) -> Sensor {
+    if draws.uniform() < 0.5 {
+        return sensor;
+    }
+    Sensor {
+        u_side: [0; 3].map(|_| draws.between(0.0, 0.005) as f32),
+        side: hold as u8 + 1,
+        ..sensor
+    }
+}
+
+/// What this sensor feels of a device's up.
+fn feels(sensor: &Sensor, device: [f64; 3]) -> [f64; 3] {
+    [0, 1, 2].map(|i| f64::from(sensor.scale[i]) * device[i] + f64::from(sensor.zero[i]))
 }
 
 /// A reading as drawn, before anything is corrected.
@@ -72,8 +94,7 @@ impl Drawn {
         sensor: Sensor,
         contact: Contact,
     ) -> Self {
-        let feels = |i: usize| f64::from(sensor.scale[i]) * device[i] + f64::from(sensor.zero[i]);
-        let felt = [0, 1, 2].map(feels);
+        let felt = feels(&sensor, device);
         let mut half_steps = [[0.0; 3]; 6];
         // Three rectangles along the axes, or two in any direction, as the channels have them.
         if draws.uniform() < 0.6 {
@@ -102,6 +123,18 @@ impl Drawn {
         }
     }
 
+    /// The device's up that it follows from.
+    pub fn device(&self) -> [f64; 3] {
+        let s = &self.sensor;
+        [0, 1, 2].map(|i| (self.felt[i] - f64::from(s.zero[i])) / f64::from(s.scale[i]))
+    }
+
+    /// The same phone where up is `device`.
+    pub fn moved_to(&mut self, device: [f64; 3]) {
+        self.felt = feels(&self.sensor, device);
+        self.raw.up = unit(self.felt).map(|v| v as f32);
+    }
+
     /// As core corrects it.
     pub fn corrected(&self) -> UpEstimate {
         self.sensor.apply(&self.raw)
@@ -116,6 +149,9 @@ impl Drawn {
         put("zero", &self.sensor.zero);
         put("u_zero", &self.sensor.u_zero);
         put("zero_from", &self.sensor.zero_from.map(f32::from));
+        put("u_side", &self.sensor.u_side);
+        put("side", &[f32::from(self.sensor.side)]);
+        put("found_at", &self.sensor.found_at);
         put("scale", &self.sensor.scale);
         put("u_scale", &self.sensor.u_scale);
         put("scale_from", &[f32::from(self.sensor.scale_from)]);

@@ -1,6 +1,6 @@
 //! One reading, one check.
 
-use crate::reading::{Drawn, limit, one_of, sensor, up_for, write_check};
+use crate::reading::{Drawn, limit, on_side, one_of, sensor, up_for, write_check};
 use crate::row::Row;
 use plumbmark::budget::UpEstimate;
 use plumbmark::check::{Basis, End, Outcome, answer};
@@ -36,6 +36,7 @@ pub fn case(draws: &mut Draws) -> Row {
     let up = up_for(draws, check);
     let number = one_of(draws, &[0, 1]);
     let sensor = sensor(draws, number);
+    let sensor = on_side(draws, sensor, hold);
     let drawn = Drawn::new(draws, up, hold, sensor);
     let mut row = Row::new("single");
     drawn.write(&mut row, "");

@@ -1,6 +1,6 @@
 //! The phone turned end for end: on a part, and on a table.
 
-use crate::reading::{Drawn, near, one_of, sensor};
+use crate::reading::{Drawn, near, on_side, one_of, sensor};
 use crate::row::Row;
 use crate::single::judged;
 use plumbmark::budget::UpEstimate;
@@ -8,7 +8,7 @@ use plumbmark::holds::Hold;
 use plumbmark::parts::Check;
 use plumbmark::reversal::{find_zero, turned};
 use plumbmark_tests::Draws;
-use plumbmark_tests::vector::turned as turned_by;
+use plumbmark_tests::vector::{turned as turned_by, unit};
 
 /// The phone as it lay, and turned by `quarters` of a turn about its contact's normal.
 fn again(draws: &mut Draws, first: &Drawn, device: [f64; 3], quarters: f64) -> Drawn {
@@ -17,20 +17,16 @@ fn again(draws: &mut Draws, first: &Drawn, device: [f64; 3], quarters: f64) -> D
     Drawn::on(draws, up, first.hold, first.sensor, first.contact)
 }
 
-fn device_up(drawn: &Drawn) -> [f64; 3] {
-    let s = &drawn.sensor;
-    [0, 1, 2].map(|i| (drawn.felt[i] - f64::from(s.zero[i])) / f64::from(s.scale[i]))
-}
-
 /// A part read by a reversal. The contact is the part's: it counts in full, once.
 pub fn part(draws: &mut Draws) -> Row {
     let check = one_of(draws, &Check::ALL);
     let hold = one_of(draws, &Hold::ALL);
     let number = one_of(draws, &[0, 1]);
     let sensor = sensor(draws, number);
+    let sensor = on_side(draws, sensor, hold);
     let up = draws.direction();
     let first = Drawn::new(draws, up, hold, sensor);
-    let second = again(draws, &first, device_up(&first), 2.0);
+    let second = again(draws, &first, first.device(), 2.0);
     let mut row = Row::new("turned");
     first.write(&mut row, "");
     second.write(&mut row, "second_");
@@ -47,11 +43,17 @@ pub fn table(draws: &mut Draws) -> Row {
     let mut sensor = sensor(draws, 1);
     // How the scales differ takes no part: two opposite placements see the same.
     sensor.scale = [1.0; 3];
-    let up = near(draws, [0.0, 0.0, 1.0], 12.0);
+    // Never steeper than 60°.
+    let up = loop {
+        let up = near(draws, [0.0, 0.0, 1.0], 60.0);
+        if up[2] > 0.5 {
+            break up;
+        }
+    };
     let mut first = Drawn::new(draws, up, hold, sensor);
     first.contact.align_deg *= one_of(draws, &[0.0, 1.0]);
     let count = one_of(draws, &[2, 4]);
-    let device = device_up(&first);
+    let device = first.device();
     let mut row = Row::new("table");
     row.numbers("count", &[f64::from(count)]);
     row.numbers("device", &device);
@@ -60,10 +62,10 @@ pub fn table(draws: &mut Draws) -> Row {
         let quarters = f64::from(k * 4 / count);
         let mut placed = again(draws, &first, device, quarters);
         // Each placement has its own noise; a fifth of it never makes pairs disagree.
-        for i in 0..3 {
-            placed.felt[i] += 0.2 * f64::from(placed.raw.noise[i]) * draws.between(-1.0, 1.0);
-        }
-        placed.raw.up = plumbmark_tests::vector::unit(placed.felt).map(|v| v as f32);
+        let up = placed.device();
+        let noisy = [0, 1, 2]
+            .map(|i| up[i] + 0.2 * f64::from(placed.raw.noise[i]) * draws.between(-1.0, 1.0));
+        placed.moved_to(unit(noisy));
         placed.write(&mut row, &format!("p{k}_"));
         ups.push(placed.raw);
     }
@@ -71,6 +73,7 @@ pub fn table(draws: &mut Draws) -> Row {
         Ok(found) => {
             row.singles("core_zero", &found.zero);
             row.singles("core_u_zero", &found.u_zero);
+            row.singles("core_found_at", &found.found_at);
         }
         Err(refusal) => row.word("core_refusal", refusal.name()),
     }

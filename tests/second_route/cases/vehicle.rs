@@ -1,6 +1,6 @@
 //! A part in a vehicle on a sloping yard: two readings by one phone, and what is told.
 
-use crate::reading::{Drawn, limit, near, one_of, sensor, write_check};
+use crate::reading::{Drawn, limit, near, on_side, one_of, sensor, write_check};
 use crate::row::Row;
 use crate::single::answered;
 use plumbmark::check::Basis;
@@ -31,6 +31,8 @@ pub fn case(draws: &mut Draws) -> Row {
         level_sensor.zero[0] = part_sensor.zero[0];
         level_sensor.u_zero[0] = part_sensor.u_zero[0];
     }
+    let part_sensor = on_side(draws, part_sensor, part_hold);
+    let level_sensor = on_side(draws, level_sensor, level_hold);
     let part = Drawn::new(draws, up, part_hold, part_sensor);
     let yard = near(draws, [0.0, 0.0, 1.0], 10.0);
     let on_rail = Drawn::new(draws, yard, level_hold, level_sensor);
