@@ -4,8 +4,7 @@
 use crate::cases::SIGMAS_STEPS;
 use crate::share::percent;
 use plumbmark::budget::coverage_factor;
-use plumbmark::prior::NOISE_STEPS;
-use plumbmark::rounded::{AxisSums, estimate, inflation};
+use plumbmark::rounded::{AxisSums, estimate, inflation, noise_bounds};
 use plumbmark_simulator::{Draws, FORCE_STEP_M_S2, G, Phone, Scene};
 
 /// Windows of three axes in a row of the table.
@@ -136,13 +135,23 @@ fn judge(samples: &[[i32; 3]], truth: [f64; 3]) -> [Axis; 3] {
                 .map(|i| b.iter().map(|s| s[i] - origin[i]).sum::<i32>() as f32 / b.len() as f32)
         })
         .collect();
-    let factor = inflation(
-        samples.len() as u32,
-        &batch_means,
-        sums.map(|s| s.variance()),
-    );
+    // Batch means about their own mean, all axes together.
+    let k = batch_means.len() as f32;
+    let of_mean: f32 = (0..3)
+        .map(|i| {
+            let mean = batch_means.iter().map(|b| b[i]).sum::<f32>() / k;
+            batch_means
+                .iter()
+                .map(|b| (b[i] - mean).powi(2))
+                .sum::<f32>()
+        })
+        .sum::<f32>()
+        / (k * (k - 1.0));
+    let factor = inflation(&sums, of_mean);
+    // As a reading does it: the three axes of a second bound the noise together.
+    let bounds = noise_bounds(sums.map(|s| s.variance()).iter().sum::<f32>() / 3.0, 3);
     [0, 1, 2].map(|i| {
-        let got = estimate(&sums[i], factor, NOISE_STEPS);
+        let got = estimate(&sums[i], factor, bounds);
         let at = f64::from(origin[i]);
         let scatter = f64::from(sums[i].variance()).sqrt() / (samples.len() as f64).sqrt();
         let noise_of_mean = scatter * f64::from(factor).sqrt();

@@ -4,10 +4,8 @@ use crate::case::{Case, Gate};
 use crate::measure::{Sample, draw};
 use crate::share::{percent, upper_99};
 
-/// Draws of a gated row.
-pub const GATED_DRAWS: u64 = 10_000;
-/// Draws of a row beside.
-pub const OTHER_DRAWS: u64 = 2_500;
+/// Draws of a row.
+pub const DRAWS: u64 = 10_000;
 /// Draws that a quick test repeats.
 pub const SLICE_DRAWS: u64 = 200;
 
@@ -61,18 +59,14 @@ impl Row {
     /// All draws of `case`.
     #[must_use]
     pub fn of(case: &Case) -> Self {
-        let draws = match case.gate {
-            Gate::None => OTHER_DRAWS,
-            Gate::Full | Gate::Honesty => GATED_DRAWS,
-        };
-        let samples: Vec<_> = (0..draws).filter_map(|i| draw(case, i)).collect();
+        let samples: Vec<_> = (0..DRAWS).filter_map(|i| draw(case, i)).collect();
         let count = |f: fn(&Sample) -> bool| samples.iter().filter(|s| f(s)).count();
         let mut errors: Vec<_> = samples.iter().map(|s| s.error_deg.abs()).collect();
         errors.sort_by(f64::total_cmp);
         Self {
             key: case.key(),
             gate: case.gate,
-            draws,
+            draws: DRAWS,
             read: samples.len(),
             inside: count(is_inside),
             mean_u_deg: samples.iter().map(|s| s.u_deg).sum::<f64>() / samples.len() as f64,

@@ -15,9 +15,6 @@ const FALSE_WITHIN_PCT: f64 = 2.5;
 const FAR_WITHIN: (f64, f64) = (1e-4, 100_000.0);
 /// Mean U over the 95th percentile of the errors.
 const RATIO: std::ops::RangeInclusive<f64> = 1.0..=1.5;
-/// Rows known to be wider than they must be, and how wide. Half a step counts for an axis that
-/// shows one level, although noise of 0.15 steps known from five other axes would leave less.
-const TOO_WIDE: [(&str, f64); 1] = [("nominal,reversal,acceleration,0.15,0.02,", 1.56)];
 /// Least share of phones at rest that get a reading, percent.
 const READ_PCT: f64 = 95.0;
 
@@ -51,9 +48,7 @@ fn every_gated_row_keeps_its_gates() {
             "false within: {line}"
         );
         if table.text(line, "gate") == Gate::Full.name() {
-            let known = TOO_WIDE.iter().find(|(key, _)| line.starts_with(key));
-            let range = known.map_or(RATIO, |(_, widest)| *RATIO.end()..=*widest);
-            assert!(range.contains(&get("ratio")), "ratio: {line}");
+            assert!(RATIO.contains(&get("ratio")), "ratio: {line}");
         }
     }
     assert_eq!(gated, cases::gated().len(), "gated rows");
@@ -112,30 +107,26 @@ fn no_two_rows_share_their_draws() {
     assert_eq!(seeds.len(), rows);
 }
 
-/// rms error and coverage of the closed form with white noise at σ/q 0.02 to 0.5: the study behind
-/// the design, 4 000 to 21 000 draws, by a generator of its own.
-const STUDIED: [(f64, f64); 7] = [
-    (0.253, 99.8),
-    (0.206, 100.0),
-    (0.127, 100.0),
-    (0.075, 99.9),
-    (0.089, 98.9),
-    (0.083, 97.1),
-    (0.075, 99.1),
-];
+/// rms error of the closed form with white noise at σ/q 0.02 to 0.5, each axis by itself: the study
+/// behind the design, 4 000 to 21 000 draws, by a generator of its own. Core bounds the noise by
+/// all three axes: about as good below 0.2, better at 0.3, and nowhere worse than the mean.
+const STUDIED: [f64; 7] = [0.253, 0.206, 0.127, 0.075, 0.089, 0.083, 0.075];
 
 #[test]
 fn the_gain_over_the_mean_comes_out_again_and_is_the_one_designed_for() {
     let table = Table::open("gain.csv");
     assert_eq!(table.lines, on_all_cores(&gain::all(), gain::line));
-    for (line, (rms, coverage)) in table.lines.iter().zip(STUDIED) {
+    for (line, rms) in table.lines.iter().zip(STUDIED) {
         assert_eq!(table.text(line, "noise"), "white");
-        let off = table.number(line, "rms_estimate_q") - rms;
-        assert!(off.abs() <= 0.002, "rms {rms}: {line}");
-        let off = table.number(line, "coverage_estimate_pct") - coverage;
-        assert!(off.abs() <= 0.3, "coverage {coverage}: {line}");
+        let worse = table.number(line, "rms_estimate_q") - rms;
+        assert!(worse <= 0.006, "rms {rms}: {line}");
     }
     for line in &table.lines {
+        assert!(table.number(line, "rms_gain") >= 0.99, "no gain: {line}");
+        assert!(
+            table.number(line, "coverage_estimate_pct") >= COVERAGE_PCT,
+            "coverage: {line}"
+        );
         assert!(
             table.number(line, "u_gain") > 1.0,
             "U is no smaller: {line}"
