@@ -3,7 +3,7 @@
 use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor};
 use plumbmark::frames::{elevation_sensitivity, roll_sensitivity};
 use plumbmark::prior::{K_PLUMB, ZERO_MG};
-use plumbmark::rounded::{AxisSums, estimate};
+use plumbmark::rounded::{AxisSums, bias, estimate};
 use plumbmark::sensor::Sensor;
 use plumbmark_tests::{Table, Worst};
 
@@ -91,10 +91,12 @@ fn single_values_of_the_handbooks() {
     );
     // GUM G.4.1: three components combined, 1.03 as printed.
     let mut budget = Budget {
-        u_deg: [0.0; 10],
+        variances: [0.0; 10],
         rectangle_deg: 0.0,
     };
-    budget.u_deg[..3].copy_from_slice(&[0.25, 0.57, 0.82]);
+    for (variance, u) in budget.variances.iter_mut().zip([0.25, 0.57, 0.82]) {
+        *variance = u * u;
+    }
     let combined = f64::from(budget.combined_deg());
     approx::assert_relative_eq!(combined, factor("gum_g41_combined"), max_relative = 1e-6);
     approx::assert_abs_diff_eq!(combined, 1.03, epsilon = 0.005);
@@ -131,4 +133,18 @@ fn a_single_level_leaves_nearly_half_a_step() {
     assert_eq!((e.value, e.noise), (0.0, 0.0));
     let half_deg = f64::from(e.half_width) * factor("step_level_deg");
     assert!((0.27..0.2922).contains(&half_deg), "{half_deg}");
+}
+
+/// The first term of the Fourier series of rounding: exp(−2π²σ²)/π (Widrow and Kollár,
+/// *Quantization Noise*, from memory; the formula itself in `f64` here).
+#[test]
+fn the_bias_of_rounding_is_close_to_its_exponential() {
+    let mut worst = Worst::new("bias of rounding, counts");
+    for i in 0..=1000 {
+        let sigma = 0.22 + 0.28 * f64::from(i) / 1000.0;
+        let variance = sigma * sigma;
+        let want = (-2.0 * std::f64::consts::PI.powi(2) * variance).exp() / std::f64::consts::PI;
+        worst.see(f64::from(bias(variance as f32)) - want, 5e-4);
+    }
+    assert_eq!(bias(1.0), bias(0.25), "held beyond σ = 0.5");
 }

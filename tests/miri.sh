@@ -17,3 +17,7 @@ miri -p plumbmark
 # 300 probabilities by scipy are arithmetic alone, and most of the time.
 miri -p plumbmark-tests --test decision -- --skip conformance_probabilities_as_by_scipy
 miri -p plumbmark-tests --test reasons -- a_still silence_is_stale roll_near_plumb the_lower_end
+miri -p plumbmark-tests --test shared
+miri -p plumbmark-tests --test vehicle
+miri -p plumbmark-tests --test calibration -- the_six_face_example
+miri -p plumbmark-tests --test turn -- half_the_difference every_refusal

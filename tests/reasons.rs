@@ -1,6 +1,7 @@
 //! Every way in which a phone fails to give a reading has a name, and no number with it.
 //! The traps are those of the W3C events as browsers send them; the values here are made up.
 
+use plumbmark::budget::Source;
 use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Surface};
@@ -71,9 +72,12 @@ fn a_still_quantised_phone_is_read_and_not_certain() {
     let outcome = reading.outcomes[0];
     let measured = outcome.measured.unwrap();
     assert!((measured.value_deg - 30.0).abs() < 0.5, "{measured:?}");
-    assert!(outcome.budget.u_deg[0] == 0.0, "no scatter, no noise");
     assert!(
-        outcome.budget.u_deg[1] > 0.1,
+        outcome.budget.of(Source::Noise) == 0.0,
+        "no scatter, no noise"
+    );
+    assert!(
+        outcome.budget.of(Source::Step) > 0.1,
         "the step is still there: {:?}",
         outcome.budget
     );
@@ -308,7 +312,7 @@ fn fused_orientation_alone_takes_three_seconds() {
         outlet.measured.unwrap().u_deg > 0.9,
         "the zero is inherited"
     );
-    assert!(outlet.budget.u_deg[2] > 0.0, "settling counts");
+    assert!(outlet.budget.of(Source::Settle) > 0.0, "settling counts");
 }
 
 #[test]
@@ -383,7 +387,7 @@ fn unrounded_values_are_noticed() {
     }
     let reading = phone.live.tick(phone.t_ms).expect("a reading");
     assert!(reading.step_m_s2 < 0.02, "{}", reading.step_m_s2);
-    let fine = reading.outcomes[0].budget.u_deg[1];
+    let fine = reading.outcomes[0].budget.of(Source::Step);
     assert!(fine < 0.05, "the step is small: {fine}");
     // Unrounded and yet constant: the sensor's own step is unknown and taken as coarse.
     let mut phone = Phone::with_sign(1);
@@ -392,7 +396,7 @@ fn unrounded_values_are_noticed() {
     }
     let reading = phone.live.tick(phone.t_ms).expect("a reading");
     assert!(
-        reading.outcomes[0].budget.u_deg[1] > 0.2,
+        reading.outcomes[0].budget.of(Source::Step) > 0.2,
         "{:?}",
         reading.outcomes[0].budget
     );

@@ -3,8 +3,9 @@
 set -eu
 root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
+. "$root/tests/nightly.sh"
 targets="wasm32-unknown-unknown thumbv6m-none-eabi thumbv7em-none-eabihf"
-say "Testing: Rust targets, wasm-bindgen, wasm-pack, npm packages and Chromium are set up if missing (bare machine: up to 60 minutes; else about 5)."
+say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, numpy and scipy are set up if missing (bare machine: up to 70 minutes; else about 20)."
 
 logs=$(mktemp -d)
 trap 'rm -rf "$logs"' EXIT
@@ -57,6 +58,12 @@ need_chromium() {
   export PLUMBMARK_CHROMIUM
 }
 
+need_python() {
+  python3 -c 'import venv, ensurepip' 2>/dev/null && return
+  may_install || stop "python3 with venv is missing. Install it (Debian: python3-venv), then run this again."
+  apt_install python3-venv
+}
+
 need_components() {
   cargo clippy --version >/dev/null 2>&1 && cargo fmt --version >/dev/null 2>&1 && return
   command -v rustup >/dev/null || stop "clippy and rustfmt are missing and there is no rustup to add them."
@@ -68,6 +75,8 @@ setup_build
 need_components
 need_packages "$root/tests/browser"
 need_chromium
+need_python
+need_nightly
 PATH="$root/tests/browser/node_modules/.bin:$PATH"
 cd "$root"
 
@@ -81,6 +90,17 @@ done
 step "core on thumbv7em" cargo check --quiet --locked -p plumbmark --target thumbv7em-none-eabihf
 counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests \
   -p plumbmark-simulator -p plumbmark-coverage -- --nocapture
+for own in fuzz no_panic cost; do
+  step "format of tests/$own" cargo fmt --all --check --manifest-path "tests/$own/Cargo.toml"
+done
+step "clippy of tests/no_panic" cargo clippy --quiet --locked --release --target thumbv6m-none-eabi \
+  --manifest-path tests/no_panic/Cargo.toml -- -D warnings
+step "no panic reachable on a board" sh "$root/tests/no_panic/run.sh"
+step "instructions on a board" sh "$root/tests/cost/run.sh" board
+step "second route: 10 000 budgets from the equations" sh "$root/tests/second_route/run.sh"
+step "second route notices a broken sign" sh "$root/tests/second_route/mutate.sh" 400
+step "Miri" sh "$root/tests/miri.sh"
+step "fuzzing" sh "$root/tests/fuzz/run.sh"
 step "page build" sh "$root/web/build.sh"
 step "page lint and format" sh -c "cd '$root/web' && biome check --error-on-warnings"
 step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome check --error-on-warnings"

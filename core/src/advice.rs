@@ -1,11 +1,13 @@
 //! What would settle a check: how far to move the part so that a reading again would prove it.
 
 use crate::bounded::bounded;
-use crate::budget::{Budget, least_factor};
+use crate::budget::{Budget, coverage_factor, least_factor};
+use crate::check::off_plumb_deg;
 use crate::decision::{Measured, Verdict, Why};
 use crate::limits::Limit;
 use crate::parts::Quantity;
-use crate::trig::sin_cos_deg;
+use crate::trig::sin_deg;
+use core::f32::consts::SQRT_2;
 
 /// One-sided 95 % of a normal, for what differs between two readings (scipy `norm.ppf(0.95)`).
 const ONE_SIDED: f32 = 1.645;
@@ -144,17 +146,14 @@ fn target_deg(value: f32, quantity: Quantity, limit: &Limit, after: &Budget) -> 
         (low <= high).then(|| bounded(value, low, high))
     };
     let combined = after.combined_deg();
-    let repeat = ONE_SIDED * libm::sqrtf(2.0) * after.repeat_deg();
-    let first = reach(after.coverage_factor() * combined + repeat)?;
-    let off_plumb = match quantity {
-        Quantity::Elevation => 90.0 - first.abs(),
-        Quantity::OffPlumb => first.min(180.0 - first),
-        Quantity::Roll => f32::INFINITY,
-    };
-    let factor = after
-        .coverage_factor()
-        .max(least_factor(off_plumb, combined));
-    reach(factor * combined + repeat)
+    let repeat = ONE_SIDED * SQRT_2 * after.repeat_deg();
+    let factor = coverage_factor(after.rectangle_deg, combined);
+    let first = reach(factor * combined + repeat)?;
+    let least = least_factor(off_plumb_deg(quantity, first), combined);
+    if least <= factor {
+        return Some(first);
+    }
+    reach(least * combined + repeat)
 }
 
 fn towards(
@@ -168,8 +167,8 @@ fn towards(
     let steps = libm::ceilf(exact.abs() / ADVICE_STEP_DEG - 1e-3);
     let turn = libm::copysignf(steps * ADVICE_STEP_DEG, exact);
     let height = |deg: f32| match quantity {
-        Quantity::Elevation => Some(sin_cos_deg(deg).0),
-        Quantity::OffPlumb => Some(sin_cos_deg(deg).1),
+        Quantity::Elevation => Some(sin_deg(deg)),
+        Quantity::OffPlumb => Some(sin_deg(90.0 - deg)),
         Quantity::Roll => None,
     };
     let over_mm = length_mm.unwrap_or(DEFAULT_LENGTH_MM);

@@ -4,12 +4,10 @@ use crate::frames::DEG;
 use crate::prior::{K_NORMAL, K_PLUMB};
 use crate::sensor::Sensor;
 use crate::shared::Share;
-use crate::trig::sin_cos_deg;
 use crate::vector::{Vec3, cross, dot, norm};
 
-/// √3: the root mean square of a normal's square, and a rectangle's half-width over its standard
-/// uncertainty.
-const ROOT_3: f32 = 1.732_050_8;
+/// Squared degrees in one squared radian.
+const DEG2: f32 = DEG * DEG;
 
 /// What an uncertainty is made of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -40,7 +38,7 @@ pub enum Source {
 }
 
 impl Source {
-    /// All sources, in the order of [`Budget::u_deg`].
+    /// All sources, in the order of [`Budget::variances`].
     pub const ALL: [Self; 10] = [
         Self::Noise,
         Self::Step,
@@ -86,12 +84,12 @@ pub struct Contact {
     pub normal: Vec3,
 }
 
-/// Contributions to one angle, standard uncertainties in degrees.
+/// Contributions to one angle. Kept squared: a root is drawn when one is asked for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
 pub struct Budget {
-    /// In the order of [`Source::ALL`].
-    pub u_deg: [f32; 10],
+    /// Variances, degrees², in the order of [`Source::ALL`].
+    pub variances: [f32; 10],
     /// Half-width of the largest single rectangle among them, degrees.
     pub rectangle_deg: f32,
 }
@@ -102,26 +100,31 @@ impl Budget {
     #[must_use]
     pub fn new(from: &UpEstimate, contact: &Contact, sensitivity: Vec3) -> Self {
         let c = sensitivity;
-        let length = norm(c);
-        let rectangles = from.half_steps.map(|h| dot(c, h).abs());
-        let squares = |terms: &[f32]| libm::sqrtf(terms.iter().map(|t| t * t).sum());
+        let length = squared(c);
+        let (mut squares, mut widest) = (0.0, 0.0_f32);
+        // One placement leaves half of them empty.
+        for half_step in from.half_steps.iter().filter(|h| **h != [0.0; 3]) {
+            let half_width = dot(c, *half_step).abs();
+            squares += half_width * half_width;
+            widest = widest.max(half_width);
+        }
         let noise: Vec3 = core::array::from_fn(|i| c[i] * from.noise[i]);
-        let turn = dot(c, cross(contact.normal, from.up)).abs();
+        let turn = contact.align_deg * dot(c, cross(contact.normal, from.up));
         let shared = Share::new(from, c);
         Self {
-            u_deg: [
-                norm(noise) * DEG,
-                squares(&rectangles) / libm::sqrtf(3.0) * DEG,
-                from.settle_deg * length,
-                libm::sqrtf(shared.zero_covariance(&shared)),
-                norm(shared.scale_deg),
-                contact.hold_deg * length,
-                contact.align_deg * turn,
+            variances: [
+                squared(noise) * DEG2,
+                squares * (DEG2 / 3.0),
+                from.settle_deg * from.settle_deg * length,
+                shared.zero_covariance(&shared),
+                squared(shared.scale_deg),
+                contact.hold_deg * contact.hold_deg * length,
+                turn * turn,
                 0.0,
                 0.0,
                 0.0,
             ],
-            rectangle_deg: rectangles.into_iter().fold(0.0, f32::max) * DEG,
+            rectangle_deg: widest * DEG,
         }
     }
 
@@ -129,23 +132,22 @@ impl Budget {
     #[must_use]
     pub fn or_larger(&self, other: &Self) -> Self {
         Self {
-            u_deg: core::array::from_fn(|i| self.u_deg[i].max(other.u_deg[i])),
+            variances: core::array::from_fn(|i| self.variances[i].max(other.variances[i])),
             rectangle_deg: self.rectangle_deg.max(other.rectangle_deg),
         }
     }
 
     /// The budget with what the error `across` the slope does to an elevation: it bends it by
-    /// e²/2d at d off plumb, a term of second order (GUM 5.1.2, note): its root mean square
-    /// goes to what it mostly comes from.
+    /// e²/2 times the tangent of the elevation, its `steepness`, a term of second order (GUM 5.1.2, note): its
+    /// root mean square goes to what it mostly comes from.
     #[must_use]
-    pub fn bent_by(&self, across: &Self, off_plumb_deg: f32) -> Self {
-        let lateral = across.combined_deg() / DEG;
-        let (sin, cos) = sin_cos_deg(off_plumb_deg);
-        let bend_deg = 0.5 * ROOT_3 * lateral * lateral * cos / sin * DEG;
+    pub fn bent_by(&self, across: &Self, steepness: f32) -> Self {
+        let bend_deg = across.variance_deg2() * steepness * (0.5 / DEG);
         let source = across.dominant() as usize;
         let mut bent = *self;
-        if let Some(u) = bent.u_deg.get_mut(source) {
-            *u = libm::hypotf(*u, bend_deg);
+        if let Some(variance) = bent.variances.get_mut(source) {
+            // The mean square of a normal's square is 3.
+            *variance += 3.0 * bend_deg * bend_deg;
         }
         bent
     }
@@ -153,22 +155,33 @@ impl Budget {
     /// Combined standard uncertainty, degrees (GUM 5.1.2, no correlation within one reading).
     #[must_use]
     pub fn combined_deg(&self) -> f32 {
-        libm::sqrtf(self.u_deg.iter().map(|u| u * u).sum())
+        libm::sqrtf(self.variance_deg2())
+    }
+
+    fn variance_deg2(&self) -> f32 {
+        self.variances.iter().sum()
     }
 
     /// One source's standard uncertainty, degrees.
     #[must_use]
     pub fn of(&self, source: Source) -> f32 {
-        self.u_deg[source as usize]
+        libm::sqrtf(self.variance(source))
+    }
+
+    fn variance(&self, source: Source) -> f32 {
+        self.variances[source as usize]
     }
 
     /// The largest contribution.
     #[must_use]
     pub fn dominant(&self) -> Source {
-        Source::ALL.into_iter().fold(
-            Source::Noise,
-            |m, s| if self.of(s) > self.of(m) { s } else { m },
-        )
+        Source::ALL.into_iter().fold(Source::Noise, |m, s| {
+            if self.variance(s) > self.variance(m) {
+                s
+            } else {
+                m
+            }
+        })
     }
 
     /// Factor k for a two-sided 95 % interval.
@@ -181,14 +194,14 @@ impl Budget {
     /// hold, the rounding at its widest, the scale at its steepest.
     #[must_use]
     pub fn after_a_move(&self, from: &UpEstimate, sensitivity: Vec3) -> Self {
-        let length = norm(sensitivity);
-        let worst_deg = from.worst_half_step * length * DEG;
+        let length = norm(sensitivity) * DEG;
+        let worst_deg = from.worst_half_step * length;
+        let scale = from.sensor.u_scale.into_iter().fold(0.0, f32::max) * length;
         let mut after = *self;
-        after.u_deg[Source::Step as usize] =
-            (worst_deg / libm::sqrtf(3.0)).max(self.of(Source::Step));
-        let scale = from.sensor.u_scale.into_iter().fold(0.0, f32::max);
-        after.u_deg[Source::Scale as usize] =
-            (scale * length * DEG / libm::sqrtf(2.0)).max(self.of(Source::Scale));
+        let step = &mut after.variances[Source::Step as usize];
+        *step = step.max(worst_deg * worst_deg * (1.0 / 3.0));
+        let of_scale = &mut after.variances[Source::Scale as usize];
+        *of_scale = of_scale.max(scale * scale * 0.5);
         after.rectangle_deg = worst_deg.max(self.rectangle_deg);
         after
     }
@@ -198,9 +211,14 @@ impl Budget {
     #[must_use]
     pub fn repeat_deg(&self) -> f32 {
         use Source::{Align, Hold, Noise, Settle, Step};
-        let parts = [Noise, Step, Settle, Hold, Align].map(|s| self.of(s) * self.of(s));
+        let parts = [Noise, Step, Settle, Hold, Align].map(|s| self.variance(s));
         libm::sqrtf(parts.iter().sum())
     }
+}
+
+/// Squared length.
+fn squared(v: Vec3) -> f32 {
+    dot(v, v)
 }
 
 /// Coverage factor for 95 % of a normal convolved with one rectangle of half-width `rectangle`

@@ -220,7 +220,9 @@ impl Poses {
         }
         let back = inverse(&normal).ok_or(CalibrationRefusal::Singular)?;
         let variance = seen.max(stated);
-        let own: [f64; 6] = core::array::from_fn(|i| libm::sqrt(back[i][i]));
+        // Uncertainties need no double root, which costs a page half a kilobyte.
+        let root = |v: f64| f64::from(libm::sqrtf(v as f32));
+        let own: [f64; 6] = core::array::from_fn(|i| root(back[i][i]));
         // Gershgorin: no combination of the six is more uncertain than without correlation and
         // with each widened so.
         let widened = (0..6)
@@ -230,7 +232,7 @@ impl Poses {
                     .sum::<f64>()
             })
             .fold(1.0, f64::max);
-        let u = own.map(|o| libm::sqrt(variance * widened) * o);
+        let u = own.map(|o| root(variance * widened) * o);
         let agree = self.0.iter().filter(|p| p.channels_agree).count();
         Ok(Calibration {
             zero: fit.zero.map(|z| z as f32),

@@ -1,14 +1,12 @@
 //! One check answered: the angle from the up vector, its budget, the verdict, what to do.
 
 use crate::advice::{Advice, advise};
-use crate::budget::{Budget, Contact, UpEstimate, least_factor};
+use crate::budget::{Budget, Contact, UpEstimate, coverage_factor, least_factor};
 use crate::decision::{Measured, Verdict, Why, decide, margin_deg};
-use crate::frames::{
-    Rotation, elevation_deg, elevation_sensitivity, roll_deg, roll_sensitivity, to_body, to_device,
-};
+use crate::frames::{Rotation, elevation, roll_deg, roll_sensitivity, to_body, to_device};
 use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
-use crate::vector::{Vec3, cross};
+use crate::vector::{Vec3, cross, dot};
 
 /// Largest combined standard uncertainty of a roll that is still an angle, degrees: three of it
 /// are where the linear budget is 5 % short.
@@ -63,6 +61,22 @@ pub struct Outcome {
     pub advice: Advice,
 }
 
+/// One check decided: what is shown live. [`Outcome`] adds what is worth its cost once it is kept.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub struct Decided {
+    /// Value and uncertainty; `None` for a roll that can't be read.
+    pub measured: Option<Measured>,
+    /// Where the uncertainty comes from.
+    pub budget: Budget,
+    /// The answer.
+    pub verdict: Verdict,
+    /// What stands behind it, where it is not plain.
+    pub why: Option<Why>,
+    /// How the value answers to a change of up, body frame.
+    sensitivity: Vec3,
+}
+
 /// What a check is answered from.
 #[derive(Debug, Clone, Copy)]
 pub struct Basis<'a> {
@@ -87,31 +101,71 @@ impl Basis<'_> {
     }
 }
 
-/// Answers `check` against `limit`. `end_told` is what the eye said, where it was asked.
+/// Decides `check` by `limit`. `end_told` is what the eye said, where it was asked.
 #[must_use]
-pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Outcome {
+pub fn decided(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Decided {
     let device = |c_body: Vec3| to_device(from.rotation, c_body);
     let budget_of = |c: Vec3| Budget::new(from.up, from.contact, device(c));
     let up = to_body(from.rotation, from.up.up);
     let Some((mut measured, budget, sensitivity)) = measure(check, up, &budget_of) else {
-        return lost_roll(check, budget_of([0.0; 3]));
+        return Decided {
+            measured: None,
+            budget: budget_of([0.0; 3]),
+            verdict: Verdict::None,
+            why: Some(Why::RollUndefined),
+            sensitivity: [0.0; 3],
+        };
     };
     measured.u_deg = measured
         .u_deg
         .max(from.by_other_deg(check, measured.value_deg));
-    let eye = ends(check, &measured, end_told);
-    let after = budget.after_a_move(from.up, sensitivity);
-    conclude(check, measured, budget, limit, eye, &after)
+    let (verdict, why) = decide_seen(ends(check, &measured, end_told), &measured, limit);
+    Decided {
+        measured: Some(measured),
+        budget,
+        verdict,
+        why,
+        sensitivity,
+    }
+}
+
+/// [`decided`] with margin, probability and advice.
+#[must_use]
+pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Outcome {
+    let found = decided(check, from, limit, end_told);
+    let Some(measured) = found.measured else {
+        return Outcome {
+            check,
+            measured: None,
+            budget: found.budget,
+            verdict: found.verdict,
+            why: found.why,
+            margin_deg: None,
+            probability: None,
+            in_preferred: None,
+            advice: Advice::NONE,
+        };
+    };
+    let after = found.budget.after_a_move(from.up, found.sensitivity);
+    let verdict = (found.verdict, found.why);
+    conclude(check, measured, found.budget, limit, verdict, &after)
 }
 
 /// The value of `check` for an up vector of the body frame, degrees.
 #[must_use]
 pub fn value_deg(check: Check, up_body: Vec3) -> f32 {
-    match check.quantity() {
-        Quantity::Elevation => elevation_deg(check.axis_body(), up_body),
-        Quantity::OffPlumb => 90.0 - elevation_deg(check.axis_body(), up_body),
-        Quantity::Roll => roll_deg(up_body),
+    value_and_sensitivity(check, up_body).0
+}
+
+/// The same, and how it answers to a change of up; `None` where a roll is lost.
+fn value_and_sensitivity(check: Check, up_body: Vec3) -> (f32, Option<Vec3>) {
+    let quantity = check.quantity();
+    if quantity == Quantity::Roll {
+        return (roll_deg(up_body), roll_sensitivity(up_body));
     }
+    let (value, c) = elevation(check.axis_body(), up_body);
+    let off_plumb = quantity == Quantity::OffPlumb;
+    (if off_plumb { 90.0 - value } else { value }, Some(c))
 }
 
 /// Value, budget and sensitivity (body frame) of a check; `None` for a roll that is lost.
@@ -121,34 +175,33 @@ pub(crate) fn measure(
     up_body: Vec3,
     budget_of: &dyn Fn(Vec3) -> Budget,
 ) -> Option<(Measured, Budget, Vec3)> {
-    let value = value_deg(check, up_body);
     let quantity = check.quantity();
-    let roll = quantity == Quantity::Roll;
-    let c = if roll {
-        roll_sensitivity(up_body)?
-    } else {
-        elevation_sensitivity(check.axis_body(), up_body)
-    };
+    let (value, c) = value_and_sensitivity(check, up_body);
+    let c = c?;
     let mut budget = budget_of(c);
-    if roll && budget.combined_deg() > ROLL_LOST_DEG {
+    let mut combined_deg = budget.combined_deg();
+    if quantity == Quantity::Roll && combined_deg > ROLL_LOST_DEG {
         return None;
     }
     let off_plumb = off_plumb_deg(quantity, value);
-    let mut least = 0.0;
+    let mut factor = 0.0;
     if off_plumb < STEEP_DEG {
         let across = budget_of(cross(up_body, c));
-        least = least_factor(off_plumb, budget.combined_deg().max(across.combined_deg()));
-        budget = if least > 0.0 {
+        factor = least_factor(off_plumb, combined_deg.max(across.combined_deg()));
+        budget = if factor > 0.0 {
             budget.or_larger(&across)
         } else {
-            budget.bent_by(&across, off_plumb)
+            // Axis, up and `c` lie in one plane: the angle's sine and cosine.
+            let axis = check.axis_body();
+            budget.bent_by(&across, dot(axis, up_body).abs() / dot(axis, c))
         };
+        combined_deg = budget.combined_deg();
     }
-    let combined_deg = budget.combined_deg();
+    factor = factor.max(coverage_factor(budget.rectangle_deg, combined_deg));
     let measured = Measured {
         quantity,
         value_deg: value,
-        u_deg: budget.coverage_factor().max(least) * combined_deg,
+        u_deg: factor * combined_deg,
         combined_deg,
         rectangle_deg: budget.rectangle_deg,
     };
@@ -164,20 +217,28 @@ pub(crate) fn off_plumb_deg(quantity: Quantity, value: f32) -> f32 {
     }
 }
 
-/// Verdict, margin and advice for what was measured. `eye` is what forbids a verdict, `after` the
-/// budget to expect after a move.
+/// Compares with the limit, unless the eye forbids a verdict.
+pub(crate) fn decide_seen(
+    eye: Option<Why>,
+    measured: &Measured,
+    limit: &Limit,
+) -> (Verdict, Option<Why>) {
+    match eye {
+        Some(why) => (Verdict::None, Some(why)),
+        None => decide(measured, limit),
+    }
+}
+
+/// Margin, probability and advice for what was decided. `after` is the budget to expect after a
+/// move.
 pub(crate) fn conclude(
     check: Check,
     measured: Measured,
     budget: Budget,
     limit: &Limit,
-    eye: Option<Why>,
+    (verdict, why): (Verdict, Option<Why>),
     after: &Budget,
 ) -> Outcome {
-    let (verdict, why) = match eye {
-        Some(why) => (Verdict::None, Some(why)),
-        None => decide(&measured, limit),
-    };
     let judged = verdict != Verdict::None && limit.is_entered();
     Outcome {
         check,
@@ -191,20 +252,6 @@ pub(crate) fn conclude(
             .preferred_deg()
             .map(|(low, high)| (low..=high).contains(&measured.near((low, high)))),
         advice: advise(verdict, why, &measured, limit, after),
-    }
-}
-
-fn lost_roll(check: Check, budget: Budget) -> Outcome {
-    Outcome {
-        check,
-        measured: None,
-        budget,
-        verdict: Verdict::None,
-        why: Some(Why::RollUndefined),
-        margin_deg: None,
-        probability: None,
-        in_preferred: None,
-        advice: Advice::NONE,
     }
 }
 

@@ -185,6 +185,11 @@ pub fn margin_deg(verdict: Verdict, measured: &Measured, limit: &Limit) -> Optio
 /// `combined` in all, about zero.
 fn below(x: f32, combined: f32, rectangle: f32) -> f32 {
     let a = rectangle.min(combined * 1.732);
+    // Beyond 6 σ of the normal less than 1e-9 is left, and the functions below cost a small board
+    // more than all else.
+    if x.abs() > a + 6.0 * combined {
+        return if x > 0.0 { 1.0 } else { 0.0 };
+    }
     let sigma = libm::sqrtf((combined * combined - a * a / 3.0).max(0.0));
     if a <= 0.05 * combined {
         // Too narrow to divide by; the normal alone is within 1e-4 of it.

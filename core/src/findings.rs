@@ -8,6 +8,7 @@ use crate::prior::{FOUND_FOR_MS, SIDE_TO_SIDE_DEG};
 use crate::reading::Channel;
 use crate::reversal::FoundZero;
 use crate::sensor::Sensor;
+use crate::vector::hypot;
 use heapless::Vec;
 
 /// The phone in the hand.
@@ -173,8 +174,7 @@ impl Findings {
             // side to side.
             let side = if own { 0.0 } else { SIDE_TO_SIDE_DEG / DEG };
             for i in 0..3 {
-                let adds =
-                    normal[i] != 0.0 && libm::hypotf(found.u_zero[i], side) < sensor.u_zero[i];
+                let adds = normal[i] != 0.0 && hypot(found.u_zero[i], side) < sensor.u_zero[i];
                 if its_normal[i] == 0.0 && (own || adds) {
                     sensor.zero[i] = found.zero[i];
                     sensor.u_zero[i] = found.u_zero[i];

@@ -42,7 +42,19 @@ pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
 /// Elevation of the unit axis `axis` above level, −90° to 90°.
 #[must_use]
 pub fn elevation_deg(axis: Vec3, up: Vec3) -> f32 {
-    libm::atan2f(dot(axis, up), norm(cross(axis, up))) * DEG
+    elevation(axis, up).0
+}
+
+/// [`elevation_deg`] and [`elevation_sensitivity`], which share their sine and cosine.
+#[must_use]
+pub fn elevation(axis: Vec3, up: Vec3) -> (f32, Vec3) {
+    let (sine, cosine) = (dot(axis, up), norm(cross(axis, up)));
+    let sensitivity = if cosine > 1e-3 {
+        scaled(minus(axis, scaled(up, sine)), 1.0 / cosine)
+    } else {
+        any_perpendicular(up)
+    };
+    (libm::atan2f(sine, cosine) * DEG, sensitivity)
 }
 
 /// Angle between two directions of any length, 0° to 180°.
@@ -61,13 +73,7 @@ pub fn roll_deg(up_body: Vec3) -> f32 {
 /// A unit vector; on plumb, where the direction is lost, any lateral one.
 #[must_use]
 pub fn elevation_sensitivity(axis: Vec3, up: Vec3) -> Vec3 {
-    let lateral = minus(axis, scaled(up, dot(axis, up)));
-    let length = norm(lateral);
-    if length > 1e-3 {
-        scaled(lateral, 1.0 / length)
-    } else {
-        any_perpendicular(up)
-    }
+    elevation(axis, up).1
 }
 
 /// How the roll about body x answers to a change of `up_body`; its length is 1/|up × x|,
@@ -85,11 +91,22 @@ pub type Rotation = [[i8; 3]; 3];
 /// `v` of the device frame, expressed in the body frame.
 #[must_use]
 pub fn to_body(r: &Rotation, v: Vec3) -> Vec3 {
-    r.map(|row| dot(row.map(f32::from), v))
+    r.map(|row| along(row, v))
 }
 
 /// `v` of the body frame, expressed in the device frame.
 #[must_use]
 pub fn to_device(r: &Rotation, v: Vec3) -> Vec3 {
-    core::array::from_fn(|i| (0..3).map(|row| f32::from(r[row][i]) * v[row]).sum())
+    core::array::from_fn(|i| along([r[0][i], r[1][i], r[2][i]], v))
+}
+
+/// The component of `v` along an axis or against it: picked, as a product costs a small board
+/// four times the rest. By way of zero, so that no zero is negative.
+fn along(axis: [i8; 3], v: Vec3) -> f32 {
+    let (sign, v) = match axis {
+        [0, 0, sign] => (sign, v[2]),
+        [0, sign, _] => (sign, v[1]),
+        [sign, ..] => (sign, v[0]),
+    };
+    if sign < 0 { 0.0 - v } else { 0.0 + v }
 }

@@ -6,7 +6,7 @@
 //! exactly. How it answers to each reading is a central difference of that solution.
 
 use crate::budget::{Budget, Source};
-use crate::check::{Basis, Outcome, conclude, measure};
+use crate::check::{Basis, Outcome, conclude, decide_seen, measure};
 use crate::decision::{Verdict, Why, decide_in_operation};
 use crate::frames::{DEG, to_body, to_device};
 use crate::level::{Level, LevelRefusal};
@@ -14,7 +14,7 @@ use crate::limits::Limit;
 use crate::parts::{Check, Quantity};
 use crate::shared::Share;
 use crate::trig::sin_cos_deg;
-use crate::vector::{Vec3, any_perpendicular, cross, dot, minus, norm, scaled, unit};
+use crate::vector::{Vec3, any_perpendicular, cross, dot, hypot, minus, norm, scaled, unit};
 use crate::vehicle::{Pointing, VehicleTerms};
 use heapless::Vec;
 
@@ -83,7 +83,7 @@ impl Given {
 
     /// Whether both readings' body x is far enough from plumb to have a heading.
     fn has_heading(&self) -> bool {
-        let cosine = |up: Vec3| libm::hypotf(up[1], up[2]);
+        let cosine = |up: Vec3| hypot(up[1], up[2]);
         cosine(self.level) >= HEADING_COSINE && cosine(self.part) >= HEADING_COSINE
     }
 }
@@ -140,7 +140,8 @@ pub fn in_vehicle(
     let no_verdict = |w: &Why| matches!(w, Why::EndsDisagree | Why::EndNotTold);
     let eye = parked.why.filter(no_verdict);
     let after = budget.after_a_move(from.up, answers.part.of(c));
-    let mut outcome = conclude(parked.check, measured, budget, limit, eye, &after);
+    let verdict = decide_seen(eye, &measured, limit);
+    let mut outcome = conclude(parked.check, measured, budget, limit, verdict, &after);
     let slope_deg = vehicle.terms.working_slope_deg();
     let working = (slope_deg > 0.0).then(|| Working {
         slope_deg,
@@ -161,7 +162,7 @@ fn takes_deg(check: Check, up: Vec3, slope_deg: f32) -> Option<f32> {
     match check.quantity() {
         Quantity::Elevation | Quantity::OffPlumb => Some(slope_deg),
         Quantity::Roll => {
-            let share = sin_cos_deg(slope_deg).0 / libm::hypotf(up[1], up[2]).max(1e-6);
+            let share = sin_cos_deg(slope_deg).0 / hypot(up[1], up[2]).max(1e-6);
             (share < 1.0).then(|| libm::atan2f(share, libm::sqrtf(1.0 - share * share)) * DEG)
         }
     }
@@ -227,22 +228,21 @@ impl Answers {
         let level_c = to_device(&level.rotation, self.level.of(c));
         let (a, b) = (Share::new(from.up, part_c), Share::new(&level.up, level_c));
         // The phone is the same one: its zero may cancel, or count twice.
-        let joint = |of: fn(&Share, &Share) -> f32| {
-            libm::sqrtf((of(&a, &a) + of(&b, &b) + 2.0 * of(&a, &b)).max(0.0))
-        };
+        let joint =
+            |of: fn(&Share, &Share) -> f32| (of(&a, &a) + of(&b, &b) + 2.0 * of(&a, &b)).max(0.0);
         let of_level = Budget::new(&level.up, &level.contact, level_c);
         let mut budget = Budget::new(from.up, from.contact, part_c);
-        for (source, u_deg) in [
+        let heading_deg = dot(c, self.heading) * vehicle.terms.heading_deg;
+        let rake_deg = norm(self.lean.of(c)) * vehicle.terms.rake_deg;
+        let datum_deg = of_level.repeat_deg();
+        for (source, variance) in [
             (Source::Zero, joint(Share::zero_covariance)),
             (Source::Scale, joint(Share::scale_covariance)),
-            (Source::Datum, of_level.repeat_deg()),
-            (
-                Source::Heading,
-                dot(c, self.heading).abs() * vehicle.terms.heading_deg,
-            ),
-            (Source::Rake, norm(self.lean.of(c)) * vehicle.terms.rake_deg),
+            (Source::Datum, datum_deg * datum_deg),
+            (Source::Heading, heading_deg * heading_deg),
+            (Source::Rake, rake_deg * rake_deg),
         ] {
-            budget.u_deg[source as usize] = u_deg;
+            budget.variances[source as usize] = variance;
         }
         budget.rectangle_deg = budget.rectangle_deg.max(of_level.rectangle_deg);
         budget

@@ -7,7 +7,7 @@ use crate::frames::{
 };
 use crate::live::Live;
 use crate::reason::NoReading;
-use crate::vector::{Vec3, any_perpendicular};
+use crate::vector::{Vec3, any_perpendicular, hypot};
 use crate::vehicle::{Pointing, VehicleTerms};
 
 /// For how long a vehicle's level counts, ms: one hour. Assumed: it settles, is loaded, is moved.
@@ -87,10 +87,12 @@ impl Level {
             rotation,
             taken_ms,
         };
-        if angle_deg(level.up_body(), [0.0, 0.0, 1.0]) > FACE_DEG {
-            return Err(LevelRefusal::TooSteep);
+        // NaN is no floor either.
+        if angle_deg(level.up_body(), [0.0, 0.0, 1.0]) <= FACE_DEG {
+            Ok(level)
+        } else {
+            Err(LevelRefusal::TooSteep)
         }
-        Ok(level)
     }
 
     /// Up in the rail's body frame.
@@ -117,7 +119,7 @@ impl Level {
             Budget::new(&l.up, &l.contact, across).repeat_deg()
         };
         let apart = angle_deg(self.up_body(), later.up_body());
-        Some(apart > MOVED * libm::hypotf(own(self), own(later)))
+        Some(apart > MOVED * hypot(own(self), own(later)))
     }
 
     /// Slope of the face, lengthwise and crosswise, each with its U (two-sided
@@ -177,6 +179,7 @@ impl Live {
     /// Forgets the vehicle's level.
     pub fn forget_level(&mut self) {
         self.level = None;
+        self.answer_again();
     }
 
     /// Takes what is told of the vehicle.
@@ -188,6 +191,7 @@ impl Live {
             Some(field) => Err(field),
             None => {
                 self.vehicle = terms;
+                self.answer_again();
                 Ok(())
             }
         }
@@ -202,6 +206,7 @@ impl Live {
     /// Says which way the part points against the phone on the rail.
     pub fn point(&mut self, pointing: Pointing) {
         self.pointing = pointing;
+        self.answer_again();
     }
 
     /// Which way it points.

@@ -114,7 +114,16 @@ impl Live {
         self.ends = [None; Check::ALL.len()];
         self.blind = Blind::Off;
         self.turn = Turn::new();
+        self.reading = Err(NoReading::Starting);
         self.restart(None);
+    }
+
+    /// Answers the last second anew, so that a capture never pairs answers with other limits or
+    /// words than theirs.
+    pub(crate) fn answer_again(&mut self) {
+        if let (Ok(_), Some(rest)) = (&self.reading, self.rest) {
+            self.reading = self.evaluate(&rest);
+        }
     }
 
     /// What was chosen.
@@ -130,6 +139,7 @@ impl Live {
     pub fn set_limits(&mut self, limits: LimitSet) -> Result<(), LimitError> {
         limits.validate()?;
         self.limits = limits;
+        self.answer_again();
         Ok(())
     }
 
@@ -142,6 +152,7 @@ impl Live {
     /// Says which end of the part looked lower, for one check.
     pub fn tell_end(&mut self, check: Check, end: Option<End>) {
         self.ends[check as usize] = end;
+        self.answer_again();
     }
 
     /// What was said.

@@ -124,6 +124,7 @@ impl Live {
     /// Says which phone this is.
     pub fn set_device(&mut self, device: Device) {
         self.device = device;
+        self.answer_again();
     }
 
     /// What has been found of the phones used.

@@ -9,7 +9,7 @@ use crate::prior::{AGREE_DEG, AT_REST_M_S2, NOISE_STEPS, STANDARD_GRAVITY_M_S2, 
 use crate::reason::NoReading;
 use crate::rounded::{AxisSums, estimate, noise_bounds};
 use crate::sensor::Sensor;
-use crate::vector::{Vec3, norm, scaled};
+use crate::vector::{Vec3, hypot, norm, scaled};
 use crate::window::Still;
 use heapless::Vec;
 
@@ -112,10 +112,11 @@ impl Rest {
     /// [`NoReading::ChannelsDisagree`].
     pub fn by_acceleration(&self, noise_steps: (f32, f32)) -> Result<UpEstimate, NoReading> {
         let still = self.still.as_ref().ok_or(NoReading::NoSensor)?;
+        let inflation = still.inflation();
         let axes = still
             .axes
             .each_ref()
-            .map(|a| estimate(a, still.inflation, noise_steps));
+            .map(|a| estimate(a, inflation, noise_steps));
         let force: Vec3 = core::array::from_fn(|i| f32::from(still.origin[i]) + axes[i].value);
         let length = norm(force);
         if !(AT_REST_M_S2.0..AT_REST_M_S2.1).contains(&(length * self.count_m_s2)) {
@@ -124,12 +125,13 @@ impl Rest {
         // A sensor whose own step is coarser than a count leaves half of that step.
         let step = self.step_counts(still);
         let own_half = if step > 1.0 { 0.5 * step } else { 0.0 };
-        let half = axes.map(|a| a.half_width.max(own_half) / length);
+        let per_length = 1.0 / length;
+        let half = axes.map(|a| a.half_width.max(own_half) * per_length);
         let up = UpEstimate {
-            up: scaled(force, 1.0 / length),
-            noise: axes.map(|a| a.noise / length),
+            up: scaled(force, per_length),
+            noise: axes.map(|a| a.noise * per_length),
             half_steps: along_axes(half),
-            worst_half_step: 0.5 * step / length,
+            worst_half_step: 0.5 * step * per_length,
             settle_deg: 0.0,
             sensor: Sensor::assumed(),
         };
@@ -152,11 +154,12 @@ impl Rest {
             self.still
                 .as_ref()
                 .map_or(NOISE_STEPS.1 * 0.1 / 9.8 / libm::sqrtf(60.0), |still| {
-                    let noise = |a: &AxisSums| estimate(a, still.inflation, NOISE_STEPS).noise;
+                    let inflation = still.inflation();
+                    let noise = |a: &AxisSums| estimate(a, inflation, NOISE_STEPS).noise;
                     let largest = still.axes.iter().map(noise).fold(0.0, f32::max);
                     largest * self.count_m_s2 / 9.8
                 });
-        let noise = libm::hypotf(settled.noise_deg / DEG, 0.6 * unseen);
+        let noise = hypot(settled.noise_deg / DEG, 0.6 * unseen);
         let [by_beta, by_gamma] = settled.half_steps;
         let mut half_steps = [[0.0; 3]; 6];
         half_steps[0] = by_beta;

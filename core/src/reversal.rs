@@ -6,7 +6,7 @@ use crate::budget::{Contact, UpEstimate};
 use crate::frames::{DEG, Rotation};
 use crate::prior::{CROSS_AXIS, K_NORMAL, LARGEST_ZERO};
 use crate::sensor::{Sensor, felt};
-use crate::vector::{Vec3, cross, dot, minus, norm, scaled, unit};
+use crate::vector::{Vec3, cross, dot, hypot, minus, norm, scaled, unit};
 
 /// Why placements don't make a reversal.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -111,10 +111,10 @@ pub fn turned(
     }
     let both = UpEstimate {
         up: unit(mean).ok_or(TurnRefusal::Tipped)?,
-        noise: core::array::from_fn(|i| 0.5 * libm::hypotf(first.noise[i], second.noise[i])),
+        noise: core::array::from_fn(|i| 0.5 * hypot(first.noise[i], second.noise[i])),
         half_steps,
         worst_half_step: first.worst_half_step.max(second.worst_half_step),
-        settle_deg: 0.5 * libm::hypotf(first.settle_deg, second.settle_deg),
+        settle_deg: 0.5 * hypot(first.settle_deg, second.settle_deg),
         sensor: first.sensor,
     };
     Ok(sensor.after_a_turn(n, both.up).apply(&both))
@@ -132,14 +132,14 @@ pub fn find_zero(placements: &[UpEstimate], contact: &Contact) -> Result<FoundZe
             let one = pair_zero(a, c, contact)?;
             let two = pair_zero(b, d, contact)?;
             let apart = minus(one.zero, two.zero);
-            let allowed = |i: usize| APART * libm::hypotf(one.u_zero[i], two.u_zero[i]) + 1e-6;
+            let allowed = |i: usize| APART * hypot(one.u_zero[i], two.u_zero[i]) + 1e-6;
             if (0..3).any(|i| apart[i].abs() > allowed(i)) {
                 return Err(TurnRefusal::PairsDisagree);
             }
             let mean = |p: Vec3, q: Vec3| core::array::from_fn(|i| 0.5 * (p[i] + q[i]));
             Ok(FoundZero {
                 zero: mean(one.zero, two.zero),
-                u_zero: core::array::from_fn(|i| 0.5 * libm::hypotf(one.u_zero[i], two.u_zero[i])),
+                u_zero: core::array::from_fn(|i| 0.5 * hypot(one.u_zero[i], two.u_zero[i])),
                 found_at: mean(one.found_at, two.found_at),
             })
         }
@@ -154,8 +154,8 @@ fn pair_zero(
 ) -> Result<FoundZero, TurnRefusal> {
     let n = contact.normal;
     let hold = contact.hold_deg / DEG;
-    let settle = libm::hypotf(first.settle_deg, second.settle_deg) / DEG;
-    let noise: Vec3 = core::array::from_fn(|i| libm::hypotf(first.noise[i], second.noise[i]));
+    let settle = hypot(first.settle_deg, second.settle_deg) / DEG;
+    let noise: Vec3 = core::array::from_fn(|i| hypot(first.noise[i], second.noise[i]));
     // A zero changes the lengths of what is felt, and not alike: a few rounds settle both.
     let mut zero = [0.0; 3];
     let mut mean = zero;
@@ -181,6 +181,10 @@ fn pair_zero(
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;
+    // Along a slope each round leaves its square's share of the zero: on a steep face it is mostly
+    // length, which nobody knows. A rectangle.
+    let cube = slope * slope * slope;
+    let left = LARGEST_ZERO * cube * cube;
     let step = [first, second]
         .iter()
         .flat_map(|p| p.half_steps)
@@ -189,7 +193,8 @@ fn pair_zero(
         });
     let u_zero = core::array::from_fn(|i| {
         let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step[i] / 3.0)
-            + 0.5 * (hold * hold + align * align);
+            + 0.5 * (hold * hold + align * align)
+            + left * left / 3.0;
         libm::sqrtf(squared) * (1.0 - n[i].abs())
     });
     Ok(FoundZero {

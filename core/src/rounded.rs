@@ -7,9 +7,7 @@
 //! normal distribution at the share of the upper level.
 
 use crate::bounded::bounded;
-use crate::trig::sin_cos_deg;
-use crate::vector::Vec3;
-use core::f32::consts::PI;
+use crate::trig::sin_deg;
 
 /// Sums of one axis over a window, in counts from an origin that is itself a whole count.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -32,13 +30,19 @@ impl AxisSums {
         self.sum as f32 / self.n as f32
     }
 
-    /// Variance about the mean, counts². In integers up to the last division: the difference of
-    /// two large squares would lose it.
+    /// n² times the variance about the mean, counts². In integers: the difference of two large
+    /// squares would lose it.
+    #[must_use]
+    pub fn scatter(&self) -> u64 {
+        let sum = u64::from(self.sum.unsigned_abs());
+        (u64::from(self.squares) * u64::from(self.n)).saturating_sub(sum * sum)
+    }
+
+    /// Variance about the mean, counts².
     #[must_use]
     pub fn variance(&self) -> f32 {
-        let n = u64::from(self.n);
-        let sum = u64::from(self.sum.unsigned_abs());
-        (u64::from(self.squares) * n).saturating_sub(sum * sum) as f32 / (n * n) as f32
+        let n = self.n as f32;
+        self.scatter() as f32 / (n * n)
     }
 }
 
@@ -65,62 +69,72 @@ pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> Axi
     let (s_lo, s_hi) = noise_steps;
     let n = axis.n as f32;
     let mean = axis.mean();
-    let variance = axis.variance();
-    let noise = NOISE_FACTOR * libm::sqrtf(inflation * variance / n);
-    match i32::from(axis.range.1) - i32::from(axis.range.0) {
-        0 => AxisEstimate {
+    let levels = i32::from(axis.range.1) - i32::from(axis.range.0);
+    if levels == 0 {
+        return AxisEstimate {
             value: mean,
             // 0.484 at the least noise that a phone has; more of it is sooner seen. Simulated.
             half_width: (0.484 - 2.0 * (s_lo - 0.02)).max(0.1),
             noise: 0.0,
-        },
-        1 => {
-            let upper_share = mean - f32::from(axis.range.0);
-            let p = bounded((upper_share * n + 0.5) / (n + 1.0), 0.0, 1.0);
-            let (z, inverse_density) = normal_quantile(p);
-            // No third level was seen: that bounds the noise from above.
-            let high = s_hi.min(1.0 / (third_level_z(n / inflation) + z.abs()));
-            let low = s_lo.min(0.8 * high);
-            let middle = 0.5 * (high + low);
-            AxisEstimate {
-                value: f32::from(axis.range.0) + 0.5 + middle * z,
-                half_width: 0.5 * z.abs() * (high - low),
-                noise: noise * middle * inverse_density,
-            }
-        }
-        _ => {
-            let sheppard = libm::sqrtf((variance - 1.0 / 12.0).max(0.0));
-            let s = bounded(sheppard, s_lo.max(0.22), s_hi.max(0.25));
-            let bias = libm::expf(-2.0 * PI * PI * s * s) / PI;
-            AxisEstimate {
-                value: mean + bias * sin_cos_deg(360.0 * mean).0,
-                half_width: bias,
-                noise,
-            }
-        }
+        };
+    }
+    let variance = axis.variance();
+    let noise = NOISE_FACTOR * libm::sqrtf(inflation * variance / n);
+    if levels == 1 {
+        let upper_share = mean - f32::from(axis.range.0);
+        let p = bounded((upper_share * n + 0.5) / (n + 1.0), 0.0, 1.0);
+        let (z, inverse_density) = normal_quantile(p);
+        // No third level was seen: that bounds the noise from above.
+        let high = s_hi.min(1.0 / (third_level_z(n / inflation) + z.abs()));
+        let low = s_lo.min(0.8 * high);
+        let middle = 0.5 * (high + low);
+        return AxisEstimate {
+            value: f32::from(axis.range.0) + 0.5 + middle * z,
+            half_width: 0.5 * z.abs() * (high - low),
+            noise: noise * middle * inverse_density,
+        };
+    }
+    let (low, high) = (s_lo.max(0.22), s_hi.max(0.25));
+    let of_noise = bounded(variance - 1.0 / 12.0, low * low, high * high);
+    let bias = bias(of_noise);
+    // Noise of half a step hides the steps: what is left then is bounded, not worth a sine.
+    let found = if of_noise < MUCH_NOISE {
+        bias * sin_deg(360.0 * mean)
+    } else {
+        0.0
+    };
+    AxisEstimate {
+        value: mean + found,
+        half_width: bias,
+        noise,
     }
 }
 
-/// Factor by which colour widens the variance of the mean, pooled over the axes (one axis alone
-/// has four degrees of freedom): batch means as in Flyvbjerg and Petersen (1989).
+/// Variance of noise of half a step, counts².
+const MUCH_NOISE: f32 = 0.25;
+
+/// How far rounding can pull a mean, for noise of this variance in counts²: exp(−2π²σ²)/π, the
+/// first term of the sawtooth's Fourier series. From σ of 0.22 to 0.5, beyond which it is held,
+/// within 5e-4 (Chebyshev): an exponential costs a small board more than the rest of an estimate.
 #[must_use]
-pub fn inflation(n: u32, batch_means: &[Vec3], variances: Vec3) -> f32 {
-    let count = batch_means.len() as f32;
-    let total: f32 = variances.iter().sum();
-    if count < 2.0 || total <= 0.0 {
+pub fn bias(variance: f32) -> f32 {
+    let v = bounded(variance, 0.0484, MUCH_NOISE);
+    0.289 + v * (-4.796 + v * (32.591 + v * (-104.125 + v * 128.683)))
+}
+
+/// Factor by which colour widens the variance of the mean, from that of all axes together as
+/// batches show it, counts² (one axis alone has four degrees of freedom).
+#[must_use]
+pub fn inflation(axes: &[AxisSums; 3], of_mean: f32) -> f32 {
+    let scatter: u64 = axes
+        .iter()
+        .map(AxisSums::scatter)
+        .fold(0, u64::saturating_add);
+    if scatter == 0 {
         return 1.0;
     }
-    let of_mean: f32 = (0..3)
-        .map(|i| {
-            let mean = batch_means.iter().map(|b| b[i]).sum::<f32>() / count;
-            batch_means
-                .iter()
-                .map(|b| (b[i] - mean) * (b[i] - mean))
-                .sum::<f32>()
-        })
-        .sum::<f32>()
-        / (count * (count - 1.0));
-    (n as f32 * of_mean / total).max(1.0)
+    let n = axes[0].n as f32;
+    (n * n * n * of_mean / scatter as f32).max(1.0)
 }
 
 /// Bounds of the noise of one sample, in counts, from the mean variance of several windows at

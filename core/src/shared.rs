@@ -35,15 +35,17 @@ impl Share {
     #[must_use]
     pub fn new(from: &UpEstimate, c: Vec3) -> Self {
         let sensor = &from.sensor;
-        let by = |u: Vec3| core::array::from_fn(|i| c[i] * u[i] * DEG);
+        let c = scaled(c, DEG);
+        let by = |u: Vec3| core::array::from_fn(|i| c[i] * u[i]);
+        let scale_deg = by(sensor.u_scale);
         Self {
             zero_deg: by(sensor.u_zero),
             zero_from: sensor.zero_from,
             side_deg: by(sensor.u_side),
             side: sensor.side,
-            cross_deg: scaled(c, CROSS_AXIS * DEG),
+            cross_deg: scaled(c, CROSS_AXIS),
             cross_at: minus(from.up, sensor.found_at),
-            scale_deg: core::array::from_fn(|i| c[i] * from.up[i] * sensor.u_scale[i] * DEG),
+            scale_deg: core::array::from_fn(|i| from.up[i] * scale_deg[i]),
             scale_from: sensor.scale_from,
             own_deg: 0.0,
         }

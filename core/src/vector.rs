@@ -25,6 +25,12 @@ pub fn norm(a: Vec3) -> f32 {
     libm::sqrtf(dot(a, a))
 }
 
+/// √(a² + b²), of numbers whose squares are neither too large nor too small for `f32`.
+#[must_use]
+pub fn hypot(a: f32, b: f32) -> f32 {
+    libm::sqrtf(a * a + b * b)
+}
+
 /// a · s.
 #[must_use]
 pub fn scaled(a: Vec3, s: f32) -> Vec3 {

@@ -2,7 +2,7 @@
 
 use crate::frames::DEG;
 use crate::trig::sin_cos_deg;
-use crate::vector::Vec3;
+use crate::vector::{Vec3, hypot};
 
 /// What is told or assumed of the vehicle; degrees.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -71,7 +71,7 @@ impl VehicleTerms {
         let crosswise = sin_cos_deg(self.working_crosswise_deg);
         let (along, across) = (lengthwise.0 * crosswise.1, crosswise.0 * lengthwise.1);
         let up = lengthwise.1 * crosswise.1;
-        libm::atan2f(libm::hypotf(along, across), up) * DEG
+        libm::atan2f(hypot(along, across), up) * DEG
     }
 
     /// Up in the rail's body frame when the vehicle stands level.

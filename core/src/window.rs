@@ -3,6 +3,7 @@
 //! Samples go into batches of at least 0.2 s and 12 samples; five closed batches are one window.
 //! No sample is stored beyond a ring of sixteen, which tells tremor from noise.
 
+use crate::prior::BROWSER_STEP_M_S2;
 use crate::reason::NoReading;
 use crate::rounded::{AxisSums, inflation};
 use crate::vector::Vec3;
@@ -21,9 +22,11 @@ const HALF_TREMOR_US: u32 = 50_000;
 /// Excursion from the window's first sample that is movement at once, m/s².
 const EXCURSION_M_S2: f32 = 0.8;
 /// The same in the finest counts there are: with [`MOST_SAMPLES`] it keeps squares within `u32`.
-const MOST_COUNTS: i32 = 800;
+const MOST_COUNTS: f32 = 800.0;
 /// Most samples in a batch. No phone is sampled at 5 kHz: such time stamps are one and the same.
 const MOST_SAMPLES: u32 = 1000;
+/// Parts of a count that means of batches are told in.
+const PARTS: f32 = 65_536.0;
 
 /// One batch of integer sums, in counts from the window's origin.
 #[derive(Debug, Clone, Copy)]
@@ -57,8 +60,10 @@ impl Batch {
         fused: ([0.0; 3], 0),
     };
 
-    fn mean(&self) -> Vec3 {
-        self.sum.map(|s| s as f32 / self.n as f32)
+    /// Mean of each axis, in [`PARTS`] of a count.
+    fn mean(&self) -> [i32; 3] {
+        let share = i64::from((1_u32 << 31) / self.n.max(1));
+        self.sum.map(|s| ((i64::from(s) * share) >> 15) as i32)
     }
 
     fn fused_mean(&self) -> Option<Vec3> {
@@ -74,18 +79,30 @@ pub struct Still {
     pub axes: [AxisSums; 3],
     /// The count that the sums start from.
     pub origin: [i16; 3],
-    /// Factor by which colour widens the variance of the mean.
-    pub inflation: f32,
+    /// Variance of the mean as the batches show it, counts², all axes together.
+    pub of_mean: f32,
     /// Smallest change seen of any axis, counts; `None` when nothing changed.
     pub least_change: Option<u16>,
     /// Samples a second.
     pub rate_hz: f32,
 }
 
+impl Still {
+    /// Factor by which colour widens the variance of the mean.
+    #[must_use]
+    pub fn inflation(&self) -> f32 {
+        inflation(&self.axes, self.of_mean)
+    }
+}
+
 /// Five batches of integer sums over the last second.
 #[derive(Debug, Clone)]
 pub struct Window {
     count_m_s2: f32,
+    /// A browser's step, counts: what rest is judged in.
+    step: f32,
+    /// Excursion that is movement at once, counts.
+    excursion: i32,
     origin: Option<[i16; 3]>,
     open: Batch,
     closed: Deque<Batch, BATCHES>,
@@ -99,8 +116,11 @@ impl Window {
     /// An empty window for samples in counts of `count_m_s2`.
     #[must_use]
     pub const fn new(count_m_s2: f32) -> Self {
+        let excursion = (EXCURSION_M_S2 / count_m_s2).min(MOST_COUNTS);
         Self {
             count_m_s2,
+            step: BROWSER_STEP_M_S2 / count_m_s2,
+            excursion: excursion as i32,
             origin: None,
             open: Batch::EMPTY,
             closed: Deque::new(),
@@ -148,10 +168,9 @@ impl Window {
         fused: Option<Vec3>,
     ) -> Result<bool, NoReading> {
         let origin = *self.origin.get_or_insert(counts);
-        let limit = ((EXCURSION_M_S2 / self.count_m_s2) as i32).min(MOST_COUNTS);
         let offset: [i32; 3] =
             core::array::from_fn(|i| i32::from(counts[i]) - i32::from(origin[i]));
-        if offset.iter().any(|d| d.abs() > limit) {
+        if offset.iter().any(|d| d.abs() > self.excursion) {
             self.restart();
             return Err(NoReading::Moving);
         }
@@ -239,7 +258,7 @@ impl Window {
     pub fn still(&self) -> Result<Still, NoReading> {
         let origin = self.origin.filter(|_| self.closed.is_full());
         let origin = origin.ok_or(NoReading::Filling)?;
-        let mut means = [[0.0; 3]; BATCHES];
+        let mut means = [[0; 3]; BATCHES];
         let mut total = Batch::EMPTY;
         for (mean, b) in means.iter_mut().zip(&self.closed) {
             *mean = b.mean();
@@ -261,55 +280,66 @@ impl Window {
             squares: total.squares[i],
             range: (total.low[i], total.high[i]),
         });
-        let variances = axes.each_ref().map(AxisSums::variance);
-        let still = Still {
+        self.judge(&axes, &total, &means)?;
+        Ok(Still {
             axes,
             origin,
-            inflation: inflation(total.n, &means, variances),
+            of_mean: variance_of_mean(&means),
             least_change: (total.least_change < u16::MAX).then_some(total.least_change),
             rate_hz: total.n as f32 * 1e6 / total.span_us.max(1) as f32,
-        };
-        self.judge(&still, &total, &means)?;
-        Ok(still)
+        })
     }
 
     /// Tremor and movement. The thresholds are those of the estimator's study, in steps of
     /// 0.1 m/s² (refuses at most 0.05 % of still phones for tremor, 3 % for movement at the
-    /// noisiest; a knock below 0.6° can hide in a rounding step).
+    /// noisiest; a knock below 0.6° can hide in a rounding step). Whole numbers where they do, and
+    /// roots last: a gauge judges each batch.
     fn judge(
         &self,
-        still: &Still,
+        axes: &[AxisSums; 3],
         total: &Batch,
-        means: &[Vec3; BATCHES],
+        means: &[[i32; 3]; BATCHES],
     ) -> Result<(), NoReading> {
-        let steps = self.count_m_s2 / 0.1;
-        let mean_half = |(sum, n): (u32, u32)| sum as f32 / (2 * n.max(1)) as f32;
-        let (d_half, d_whole) = (mean_half(total.half), mean_half(total.whole));
-        let variance = still.axes.iter().map(AxisSums::variance).sum::<f32>() * steps * steps;
+        let scatters = axes.each_ref().map(AxisSums::scatter);
+        let scatter = scatters.iter().sum::<u64>() as f32;
+        // n² times a variance of one squared step.
+        let unit = total.n as f32 * self.step;
+        let unit = unit * unit;
         let range = (0..3)
-            .map(|i| f32::from(total.high[i].abs_diff(total.low[i])))
-            .fold(0.0, f32::max);
-        let swings = d_half > 1.5 * d_whole;
-        if swings && variance > 0.3 {
+            .map(|i| total.high[i].abs_diff(total.low[i]))
+            .fold(0, u16::max);
+        let ((half, n_half), (whole, n_whole)) = (total.half, total.whole);
+        let (n_half, n_whole) = (u64::from(n_half.max(1)), u64::from(n_whole.max(1)));
+        let swings = 2 * u64::from(half) * n_whole > 3 * u64::from(whole) * n_half;
+        if swings && scatter > 0.3 * unit {
             return Err(NoReading::Tremor);
         }
-        if variance > 2.0 || range * steps > 5.0 {
+        if scatter > 2.0 * unit || f32::from(range) > 5.0 * self.step {
             return Err(NoReading::Moving);
         }
         let wander = (0..3)
             .map(|i| {
                 let of_axis = means.iter().map(|m| m[i]);
                 let (low, high) =
-                    of_axis.fold((f32::MAX, f32::MIN), |(l, h), v| (l.min(v), h.max(v)));
-                high - low
+                    of_axis.fold((i32::MAX, i32::MIN), |(l, h), v| (l.min(v), h.max(v)));
+                high.abs_diff(low)
             })
-            .fold(0.0, f32::max);
+            .fold(0, u32::max);
         // A rounded phone may sit on a step's edge; a sensor that is not rounded has no such edge
         // beyond the smallest change it shows.
-        let edge = f32::from(still.least_change.unwrap_or(1).min(127)).min(0.1 / self.count_m_s2);
+        let least = match total.least_change {
+            u16::MAX => 1,
+            change => change.min(127),
+        };
+        let edge = 1.2 * f32::from(least).min(self.step);
         // Rounding adds to the differences; without it slow noise alone would look like movement.
-        let spread = if self.count_m_s2 < 0.1 { 2.4 } else { 1.8 };
-        if wander > (1.2 * edge).max(spread * libm::sqrtf(d_whole)) || self.departs(still, edge) {
+        let spread = if self.step > 1.0 { 2.4 } else { 1.8 };
+        let beyond_noise = || {
+            let wander = wander as f32 / PARTS;
+            wander * wander > spread * spread * whole as f32 / (2 * n_whole) as f32
+        };
+        if (wander > (edge * PARTS) as u32 && beyond_noise()) || self.departs(axes, scatters, edge)
+        {
             return Err(NoReading::Moving);
         }
         Ok(())
@@ -317,15 +347,34 @@ impl Window {
 
     /// Whether a sample of the batch that is still open has left the rest that the closed ones
     /// show: movement that has just begun. 4.5 σ: once in some minutes for a still phone.
-    fn departs(&self, still: &Still, edge: f32) -> bool {
+    fn departs(&self, axes: &[AxisSums; 3], scatters: [u64; 3], edge: f32) -> bool {
+        let n = axes[0].n as i32;
+        let edge = (edge * n as f32) as u32;
         self.open.n > 0
             && (0..3).any(|i| {
-                let axis = &still.axes[i];
-                let away = (f32::from(self.open.high[i]) - axis.mean())
-                    .max(axis.mean() - f32::from(self.open.low[i]));
-                away > (1.2 * edge).max(4.5 * libm::sqrtf(axis.variance()))
+                // n times the way from the mean.
+                let above = i32::from(self.open.high[i]) * n - axes[i].sum;
+                let below = axes[i].sum - i32::from(self.open.low[i]) * n;
+                let away = above.max(below).unsigned_abs();
+                away > edge && 4 * u64::from(away) * u64::from(away) > 81 * scatters[i]
             })
     }
+}
+
+/// Variance of the mean of the batches, counts², all axes together: batch means as in Flyvbjerg
+/// and Petersen (1989).
+fn variance_of_mean(means: &[[i32; 3]; BATCHES]) -> f32 {
+    const COUNT: i64 = BATCHES as i64;
+    let (mut sums, mut squares) = ([0; 3], 0);
+    for mean in means {
+        for (sum, v) in sums.iter_mut().zip(mean.map(i64::from)) {
+            *sum += v;
+            squares += v * v;
+        }
+    }
+    let total = COUNT * squares - sums.map(|s| s * s).iter().sum::<i64>();
+    let share = (COUNT * COUNT * (COUNT - 1)) as f32 * PARTS * PARTS;
+    total as f32 / share
 }
 
 /// Two sums of squared differences with their counts. At the top the sum stays: samples so far

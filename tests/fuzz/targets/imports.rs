@@ -69,6 +69,7 @@ fn by_fields(u: &mut Unstructured<'_>) -> Result<LimitSet> {
             at_limit_allowed: u.arbitrary()?,
             allowance_deg: any::maybe(u)?,
             basis: *u.choose(&Basis::ALL)?,
+            holds_in_operation: u.arbitrary()?,
             length_mm: any::maybe(u)?,
             ..Limit::not_entered(any::check(u)?)
         };

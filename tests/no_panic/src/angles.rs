@@ -15,6 +15,7 @@ fn vectors() {
     any(vector::dot(any_vector(), any_vector()));
     any(vector::cross(any_vector(), any_vector()));
     any(vector::norm(any_vector()));
+    any(vector::hypot(any(0.0), any(0.0)));
     any(vector::scaled(any_vector(), any(0.0)));
     any(vector::minus(any_vector(), any_vector()));
     any(vector::unit(any_vector()));
@@ -26,6 +27,7 @@ fn frames() {
     any(frames::up_by_angles(any(0.0), any(0.0)));
     any(frames::on_earth(any_vector(), any_vector()));
     any(frames::elevation_deg(any_vector(), any_vector()));
+    any(frames::elevation(any_vector(), any_vector()));
     any(frames::angle_deg(any_vector(), any_vector()));
     any(frames::roll_deg(any_vector()));
     any(frames::elevation_sensitivity(any_vector(), any_vector()));

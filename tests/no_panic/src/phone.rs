@@ -7,7 +7,7 @@ use plumbmark::findings::{Device, Findings, Key, counts_at};
 use plumbmark::holds::Hold;
 use plumbmark::reading::Channel;
 use plumbmark::reversal::{FoundZero, TurnRefusal, find_zero, half_turn, turned};
-use plumbmark::sensor::Sensor;
+use plumbmark::sensor::{Sensor, felt};
 use plumbmark::shared::{Share, combined};
 
 pub(crate) fn call() {
@@ -79,14 +79,14 @@ fn findings() {
         findings.zero(key, any(0.0)),
         findings.calibration(key, any(0.0)),
     ));
-    any(findings.sensor(key, any(0.0), any_vector()));
+    any(findings.sensor(key, any(0.0)));
     any(counts_at(any(0.0), any(0.0)));
 }
 
 fn sensor() {
     let sensor = any(Sensor::assumed());
-    any(sensor.after_a_turn(any_vector()));
-    any(sensor.used_at(any_vector(), any_vector()));
+    any(sensor.after_a_turn(any_vector(), any_vector()));
+    any(felt(any_vector(), any_vector()));
     any(sensor.corrected(any_vector()));
     any(sensor.apply(&any_estimate()));
 }

@@ -3,7 +3,7 @@
 use crate::{any, any_contact, any_estimate, any_vector};
 use plumbmark::advice::advise;
 use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor, least_factor};
-use plumbmark::check::{Basis, End, answer, value_deg};
+use plumbmark::check::{Basis, End, answer, decided, value_deg};
 use plumbmark::decision::{Measured, Verdict, Why, decide, decide_in_operation, margin_deg};
 use plumbmark::limits::Limit;
 use plumbmark::parts::{Check, Quantity};
@@ -18,6 +18,7 @@ pub(crate) fn call() {
 fn budgets(up: &UpEstimate, contact: &Contact) {
     let budget = any(Budget::new(up, contact, any_vector()));
     any(budget.or_larger(&any(budget)));
+    any(budget.bent_by(&any(budget), any(0.0)));
     any(budget.after_a_move(up, any_vector()));
     any((budget.combined_deg(), budget.of(any(Source::Zero))));
     any((budget.dominant(), budget.coverage_factor()));
@@ -61,5 +62,6 @@ fn checks(up: &UpEstimate, contact: &Contact) {
     let limit = any(Limit::not_entered(any(Check::PumpRoll)));
     let check = any(Check::PumpRoll);
     any(answer(check, &from, &limit, any(Some(End::Head))));
+    any(decided(check, &from, &limit, any(Some(End::Head))));
     any(value_deg(check, any_vector()));
 }

@@ -1,5 +1,6 @@
 //! One line of the table.
 
+use plumbmark::budget::Source;
 use plumbmark::check::Outcome;
 use plumbmark::decision::Verdict;
 
@@ -31,7 +32,7 @@ impl Row {
 
     /// Adds what core made of a check. A roll that is lost leaves `value` out.
     pub fn outcome(&mut self, outcome: &Outcome) {
-        self.singles("core_budget", &outcome.budget.u_deg);
+        self.singles("core_budget", &Source::ALL.map(|s| outcome.budget.of(s)));
         if let Some(m) = outcome.measured {
             self.singles("core_value", &[m.value_deg]);
             self.singles("core_combined", &[m.combined_deg]);

@@ -11,7 +11,7 @@ use cortex_m_rt::entry;
 use cortex_m_semihosting::{debug, hprintln};
 use cost_items::gauge::{CHECKS, Gauge};
 use cost_items::rivals::{Attitude, Bare, BareMean, Fusion, Madgwick};
-use cost_items::signal::{LIVE_HZ, RATE_HZ, WINDOW, force_m_s2, rest};
+use cost_items::signal::{BATCH_HZ, WINDOW, force_m_s2, rest};
 use counter::Counter;
 use plumbmark::{decision::Verdict, limits::LimitSet, live::Live, window::Window};
 
@@ -42,14 +42,39 @@ fn say(who: &str, what: &str, hundredths: u64) {
     );
 }
 
-/// One sample, one answer, and both a sample: with one answer a window, and with live ones too.
-fn say_all(who: &str, sample: u64, answer: u64, live: u64, bytes: usize) {
+/// What is done in a second, hundredths of instructions each.
+struct Work {
+    sample: u64,
+    still: u64,
+    live: u64,
+    capture: u64,
+    /// A live answer of everything that a capture keeps.
+    full_live: u64,
+}
+
+/// Each piece of work, and one sample's share of a second that has one capture: with stillness
+/// at each batch and one live answer, with neither, with a full live answer at each batch.
+fn say_all(who: &str, work: &Work, bytes: usize) {
+    let Work {
+        sample,
+        still,
+        live,
+        capture,
+        full_live,
+    } = *work;
+    let batches = u64::from(BATCH_HZ);
+    let share = |of_second: u64| sample + of_second / WINDOW as u64;
     say(who, "sample", sample);
-    say(who, "answer", answer);
-    let amortised = sample + answer / WINDOW as u64;
-    say(who, "amortised", amortised);
-    let lively = u64::from(LIVE_HZ) * live / u64::from(RATE_HZ);
-    say(who, "amortised and live", amortised + lively);
+    say(who, "still", still);
+    say(who, "live", live);
+    say(who, "capture", capture);
+    say(who, "share", share(batches * still + live + capture));
+    say(who, "share without live", share(capture));
+    say(
+        who,
+        "share with full live",
+        share(batches * full_live + capture),
+    );
     hprintln!("{} bytes\t{}", who, bytes);
 }
 
@@ -108,14 +133,20 @@ fn gauge(counter: &mut Counter, signal: &[[i16; 3]]) {
     say("plumbmark", "up", up);
     let found = gauge.up().expect("at rest");
     for (at, check) in CHECKS.into_iter().enumerate() {
+        let light = counter.hundredths(ROUNDS, &once, |()| gauge.light(at, &found));
+        hprintln!("{} light\t{}", check.name(), light / 100);
         let verdict = counter.hundredths(ROUNDS, &once, |()| gauge.verdict(at, &found));
         say("plumbmark", check.name(), verdict);
         assert_ne!(gauge.verdict(at, &found).verdict, Verdict::None);
     }
-    let live = counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<2>());
-    say("plumbmark", "live", live);
-    let capture = counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<3>());
-    say_all("plumbmark", sample, capture, live, size_of::<Gauge>());
+    let work = Work {
+        sample,
+        still: counter.hundredths(ROUNDS, &once, |()| gauge.rests()),
+        live: counter.hundredths(ROUNDS, &once, |()| gauge.lights()),
+        capture: counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<3>()),
+        full_live: counter.hundredths(ROUNDS, &once, |()| gauge.verdicts::<2>()),
+    };
+    say_all("plumbmark", &work, size_of::<Gauge>());
     hprintln!("Window bytes\t{}", size_of::<Window>());
     hprintln!("LimitSet bytes\t{}", size_of::<LimitSet>());
     hprintln!("Live bytes\t{}", size_of::<Live>());
@@ -127,7 +158,14 @@ fn rival<A: Attitude>(counter: &mut Counter, signal: &[[i16; 3]]) {
     let update = |counts| black_box(&mut rival).update(force_m_s2(counts));
     let sample = counter.hundredths(ROUNDS, signal, update);
     let angles = counter.hundredths(ROUNDS, &[()], |()| rival.angles());
-    say_all(A::NAME, sample, angles, angles, size_of::<A>());
+    let work = Work {
+        sample,
+        still: 0,
+        live: angles,
+        capture: angles,
+        full_live: angles,
+    };
+    say_all(A::NAME, &work, size_of::<A>());
 }
 
 #[panic_handler]

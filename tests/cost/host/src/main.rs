@@ -4,7 +4,7 @@ mod figures;
 mod stream;
 
 use cost_items::rivals::{Attitude, Bare, BareMean, Fusion, Madgwick};
-use cost_items::signal::{LIVE_HZ, WINDOW};
+use cost_items::signal::{BATCH_HZ, WINDOW};
 use figures::Figures;
 use stream::{Errors, Stream};
 
@@ -93,12 +93,16 @@ fn main() {
     };
     row("", &|c| c.title.to_owned());
     println!("|{}", " --- |".repeat(columns.len() + 1));
-    let live = format!("the same, and {LIVE_HZ} live answers a second");
+    let still = format!("stillness, at each of {BATCH_HZ} batches a second");
+    let full = format!("the same, {BATCH_HZ} live answers in full");
     for (name, key) in [
         ("instructions, Cortex-M0: one sample", "sample"),
-        ("one answer: three verdicts; roll and pitch", "answer"),
-        ("a sample, with one answer in each 60", "amortised"),
-        (&live, "amortised and live"),
+        (&still, "still"),
+        ("one live answer: two lights; roll and pitch", "live"),
+        ("one capture: three verdicts; roll and pitch", "capture"),
+        ("a sample's share of a second with all of these", "share"),
+        ("the same, captured only", "share without live"),
+        (&full, "share with full live"),
         ("state, bytes", "bytes"),
     ] {
         row(name, &|c| whole(figures.board(c.key, key)));
@@ -106,7 +110,7 @@ fn main() {
     row("host, ns: one sample", &|c| {
         format!("{:.1}", figures.host_ns(c.key, "window") / WINDOW as f64)
     });
-    row("one answer", &|c| whole(figures.host_ns(c.key, "answer")));
+    row("one capture", &|c| whole(figures.host_ns(c.key, "answer")));
     for (s, stream) in ["as recorded", "rounded"].into_iter().enumerate() {
         for (r, rest) in ["after 1 s of rest", "after 10 s"].into_iter().enumerate() {
             row(&format!("error, {stream}, {rest}"), &|c| {

@@ -2,7 +2,7 @@
 
 use crate::signal::{COUNT_M_S2, RATE_HZ};
 use plumbmark::budget::{Contact, UpEstimate};
-use plumbmark::check::{Basis, End, Outcome, answer};
+use plumbmark::check::{Basis, Decided, End, Outcome, answer, decided};
 use plumbmark::fused::Fused;
 use plumbmark::holds::{Hold, Placement, Surface};
 use plumbmark::limits::{Limit, LimitSet};
@@ -65,6 +65,14 @@ impl Gauge {
         self.window.push(SAMPLE_US, counts, None)
     }
 
+    /// Whether the last second was one of rest.
+    ///
+    /// # Errors
+    /// As [`Window::still`].
+    pub fn rests(&self) -> Result<(), NoReading> {
+        self.window.still().map(|_| ())
+    }
+
     /// Stillness, the estimate from rounded values, the up vector with its uncertainty.
     ///
     /// # Errors
@@ -74,16 +82,40 @@ impl Gauge {
         Rest::new(Some(still), COUNT_M_S2, false, &self.fused).by_acceleration(NOISE_STEPS)
     }
 
-    /// The verdict of the check at this place in [`CHECKS`]: value, budget, U, decision, advice.
-    #[must_use]
-    pub fn verdict(&self, at: usize, up: &UpEstimate) -> Outcome {
+    fn ask<R>(
+        &self,
+        at: usize,
+        up: &UpEstimate,
+        how: impl Fn(Check, &Basis<'_>, &Limit, Option<End>) -> R,
+    ) -> R {
         let from = Basis {
             up,
             other_up: None,
             rotation: &self.placement.hold.rotation(),
             contact: &self.contact,
         };
-        answer(CHECKS[at], &from, &self.limits[at], Some(End::Photo))
+        how(CHECKS[at], &from, &self.limits[at], Some(End::Photo))
+    }
+
+    /// The check at this place in [`CHECKS`] as lights show it: value, budget, U, decision.
+    #[must_use]
+    pub fn light(&self, at: usize, up: &UpEstimate) -> Decided {
+        self.ask(at, up, decided)
+    }
+
+    /// The same as it is kept: with margin, probability and advice.
+    #[must_use]
+    pub fn verdict(&self, at: usize, up: &UpEstimate) -> Outcome {
+        self.ask(at, up, answer)
+    }
+
+    /// The lights of one placement's two checks.
+    ///
+    /// # Errors
+    /// As [`Self::up`].
+    pub fn lights(&self) -> Result<[Decided; 2], NoReading> {
+        let up = self.up()?;
+        Ok([0, 1].map(|at| self.light(at, &up)))
     }
 
     /// The first `N` verdicts of what the window says.

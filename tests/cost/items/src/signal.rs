@@ -6,8 +6,8 @@ use plumbmark::prior::STANDARD_GRAVITY_M_S2;
 pub const RATE_HZ: u32 = 60;
 /// Samples in a window.
 pub const WINDOW: usize = 60;
-/// Live answers a second: one for each batch that closes, since nothing new is known between.
-pub const LIVE_HZ: u32 = 5;
+/// Batches closed a second: stillness is judged at each, since nothing new is known between.
+pub const BATCH_HZ: u32 = 5;
 /// One count, m/s²: 1 mg, as 12 bits over ±2 g give it.
 pub const COUNT_M_S2: f32 = STANDARD_GRAVITY_M_S2 / 1000.0;
 

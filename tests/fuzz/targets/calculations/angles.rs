@@ -2,7 +2,7 @@
 
 use arbitrary::{Arbitrary, Result, Unstructured};
 use plumbmark::frames::{
-    angle_deg, elevation_deg, elevation_sensitivity, roll_deg, roll_sensitivity, to_body,
+    angle_deg, elevation_deg, elevation_sensitivity, on_earth, roll_deg, roll_sensitivity, to_body,
     to_device, up_by_angles, up_from_angles,
 };
 use plumbmark::holds::{Placement, Surface};
@@ -21,6 +21,11 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     assert!(roll_sensitivity(up).is_none_or(|c| c.iter().all(|v| v.is_finite())));
     let (beta_deg, gamma_deg) = (any::hundredths(u)?, any::hundredths(u)?);
     assert!((norm(up_from_angles(beta_deg, gamma_deg)) - 1.0).abs() < 1e-5);
+    let up_there = on_earth(
+        [any::hundredths(u)?, beta_deg, gamma_deg],
+        up_from_angles(beta_deg, gamma_deg),
+    );
+    assert!(angle_deg(up_there, [0.0, 0.0, 1.0]) < 1e-3, "{up_there:?}");
     for change in up_by_angles(beta_deg, gamma_deg) {
         assert!(norm(change) < 1.0 + 1e-5);
     }
@@ -36,6 +41,7 @@ fn anything(u: &mut Unstructured<'_>) -> Result<()> {
     let _ = (elevation_sensitivity(a, b), roll_sensitivity(a));
     let _ = up_from_angles(any::number(u)?, any::number(u)?);
     let _ = up_by_angles(any::number(u)?, any::number(u)?);
+    let _ = on_earth(any::vector(u)?, a);
     let rotation = <[[i8; 3]; 3]>::arbitrary(u)?;
     let _ = (to_body(&rotation, a), to_device(&rotation, a));
     Ok(())
@@ -49,10 +55,13 @@ fn turned(u: &mut Unstructured<'_>, up: Vec3) -> Result<()> {
         to_device(&hold.rotation(), to_body(&hold.rotation(), up)),
         up
     );
+    assert_eq!(to_body(&hold.rotation(), hold.normal()), [0.0, 0.0, 1.0]);
+    if let Ok(face) = Placement::on_face(hold, surface) {
+        assert!(face.part.is_none() && face.checks.is_empty());
+    }
     if let Ok(placement) = Placement::new(part, hold, surface) {
         assert!((1..=2).contains(&placement.checks.len()));
         assert!(placement.checks.iter().all(|c| c.part() == part));
-        assert!((norm(placement.normal_device()) - 1.0).abs() < 1e-6);
         let (hold_deg, align_deg) = placement.contact_deg(surface.assumed_deg());
         assert!(hold_deg > 0.0 && align_deg > 0.0);
     }

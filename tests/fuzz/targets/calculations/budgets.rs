@@ -1,25 +1,18 @@
 //! `budget`.
 
 use arbitrary::{Result, Unstructured};
-use plumbmark::budget::{Budget, Contact, Source, UpEstimate, coverage_factor, least_factor};
+use plumbmark::budget::{Budget, Source, coverage_factor, least_factor};
 use plumbmark_fuzz::any;
 
 pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
-    let from = UpEstimate {
-        up: any::vector(u)?,
-        noise: any::vector(u)?,
-        half_steps: [any::vector(u)?, any::vector(u)?, any::vector(u)?],
-        worst_half_step: any::number(u)?,
-        settle_deg: any::number(u)?,
-    };
-    let contact = Contact {
-        hold_deg: any::number(u)?,
-        align_deg: any::number(u)?,
-        normal: any::vector(u)?,
-    };
+    let (from, contact) = (any::wild_estimate(u)?, any::wild_contact(u)?);
     look(&Budget::new(&from, &contact, any::vector(u)?));
     let other = Budget::new(&from, &contact, any::vector(u)?);
     look(&other.after_a_move(&from, any::vector(u)?));
+    look(&other.bent_by(
+        &Budget::new(&from, &contact, any::vector(u)?),
+        any::number(u)?,
+    ));
     let k = coverage_factor(any::number(u)?, any::number(u)?);
     assert!(k.is_nan() || (1.646..=1.965).contains(&k), "{k}");
     let least = least_factor(any::number(u)?, any::number(u)?);
@@ -35,7 +28,7 @@ fn look(budget: &Budget) {
 /// Of two budgets in their domain the larger is no smaller than either.
 fn larger(u: &mut Unstructured<'_>) -> Result<()> {
     let mut any_budget = || -> Result<Budget> {
-        let mut u_deg = [0.0; 7];
+        let mut u_deg = [0.0; 10];
         for term in &mut u_deg {
             *term = any::between(u, 0.0, 20.0)?;
         }
@@ -51,6 +44,8 @@ fn larger(u: &mut Unstructured<'_>) -> Result<()> {
         assert!(both.of(both.dominant()) >= both.of(source));
         assert!(both.combined_deg() >= both.of(source) * 0.999_999);
     }
+    let bent = one.bent_by(&two, any::between(u, 1.0, 30.0)?);
+    assert!(bent.combined_deg() >= one.combined_deg() * 0.999_999);
     assert!(both.repeat_deg() <= both.combined_deg() * 1.000_001);
     Ok(())
 }

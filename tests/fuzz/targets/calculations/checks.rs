@@ -1,7 +1,6 @@
 //! `check`: from an up vector to an answer.
 
 use arbitrary::{Arbitrary, Result, Unstructured};
-use plumbmark::budget::{Contact, UpEstimate};
 use plumbmark::check::{Basis, End, answer, value_deg};
 use plumbmark_fuzz::{any, sound};
 
@@ -9,19 +8,8 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     let check = any::check(u)?;
     let told = u.ratio(1, 2)?.then_some(*u.choose(&End::ALL)?);
     let rotation = any::hold(u)?.rotation();
-    let small = |u: &mut Unstructured<'_>| any::between(u, 0.0, 0.02);
-    let up = UpEstimate {
-        up: any::direction(u)?,
-        noise: [small(u)?, small(u)?, small(u)?],
-        half_steps: [[small(u)?, 0.0, 0.0], [0.0, small(u)?, 0.0], [0.0; 3]],
-        worst_half_step: small(u)?,
-        settle_deg: any::between(u, 0.0, 1.0)?,
-    };
-    let contact = Contact {
-        hold_deg: any::between(u, 0.02, 5.0)?,
-        align_deg: any::between(u, 0.0, 10.0)?,
-        normal: any::direction(u)?,
-    };
+    let (up, normal) = (any::estimate(u)?, any::direction(u)?);
+    let contact = any::contact(u, normal)?;
     let other_up = u.ratio(1, 2)?.then_some(any::direction(u)?);
     let from = Basis {
         up: &up,
@@ -34,11 +22,7 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
         sound::outcome(&answer(check, &from, &limit, told), &limit, told);
     }
     // Anything at all.
-    let up = UpEstimate {
-        up: any::vector(u)?,
-        noise: any::vector(u)?,
-        ..up
-    };
+    let up = any::wild_estimate(u)?;
     let rotation = <[[i8; 3]; 3]>::arbitrary(u)?;
     let from = Basis {
         up: &up,
@@ -47,6 +31,6 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
         contact: &contact,
     };
     let _ = answer(any::check(u)?, &from, &limit, told);
-    let _ = value_deg(check, &rotation, up.up);
+    let _ = value_deg(check, up.up);
     Ok(())
 }

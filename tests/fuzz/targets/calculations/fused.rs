@@ -26,7 +26,7 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
 }
 
 fn look(fused: &Fused) {
-    let _ = fused.up();
+    assert_eq!(fused.up().is_some(), fused.held_deg().is_some());
     let drift = fused.drift_deg();
     assert!(
         drift.is_none_or(|d| (0.0..=180.0).contains(&d)),

@@ -4,18 +4,24 @@
 
 mod angles;
 mod budgets;
+mod calibration;
 mod checks;
 mod decisions;
+mod findings;
 mod fused;
 mod intake;
+mod rest;
+mod reversal;
 mod rounded;
+mod shared;
 mod vectors;
+mod vehicle;
 mod window;
 
 use arbitrary::{Result, Unstructured};
 use libfuzzer_sys::fuzz_target;
 
-const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 9] = [
+const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 15] = [
     vectors::call,
     angles::call,
     intake::call,
@@ -25,6 +31,12 @@ const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 9] = [
     budgets::call,
     decisions::call,
     checks::call,
+    rest::call,
+    reversal::call,
+    calibration::call,
+    findings::call,
+    shared::call,
+    vehicle::call,
 ];
 
 fuzz_target!(|data: &[u8]| {

@@ -2,7 +2,7 @@
 
 use arbitrary::{Arbitrary, Result, Unstructured};
 use plumbmark::prior::NOISE_STEPS;
-use plumbmark::rounded::{AxisSums, estimate, inflation};
+use plumbmark::rounded::{AxisSums, estimate, inflation, noise_bounds};
 use plumbmark_fuzz::any;
 
 pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
@@ -40,12 +40,9 @@ fn anything(u: &mut Unstructured<'_>) -> Result<()> {
     };
     assert!(sums.variance().is_nan() || sums.variance() >= 0.0);
     let _ = estimate(&sums, any::number(u)?, (any::number(u)?, any::number(u)?));
-    let mut means = [[0.0; 3]; 8];
-    for mean in &mut means {
-        *mean = any::vector(u)?;
-    }
-    let count = u.int_in_range(0..=means.len())?;
-    let factor = inflation(u32::arbitrary(u)?, &means[..count], any::vector(u)?);
+    let factor = inflation(&[sums; 3], any::number(u)?);
     assert!(factor >= 1.0, "{factor}");
+    let (low, high) = noise_bounds(any::number(u)?, u.arbitrary()?);
+    assert!(low.is_nan() || (0.02..=high).contains(&low) && high <= 0.5);
     Ok(())
 }
