@@ -161,9 +161,9 @@ export function openBorder(pkg) {
   return {
     catalogue,
     /** @returns {LimitSet} */
-    defaultLimits: () => asTyped(pkg.default_limits()),
+    defaultLimits: () => asTyped(catalogue.default_limits),
     /** @returns {LimitSet} */
-    blankLimits: () => asTyped(pkg.blank_limits()),
+    blankLimits: () => asTyped(catalogue.blank_limits),
     /**
      * The set as core understands it; an error's message starts with the field it is about.
      * @param {unknown} set

@@ -58,6 +58,8 @@
  * @property {string[]} holds
  * @property {string[]} surfaces
  * @property {End[]} ends
+ * @property {LimitSet} default_limits
+ * @property {LimitSet} blank_limits
  *
  * @typedef {object} Advice
  * @property {string} kind

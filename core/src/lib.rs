@@ -60,6 +60,7 @@ pub mod reversal;
 pub mod rounded;
 pub mod sensor;
 pub mod shared;
+mod stillness;
 mod trig;
 pub mod turn;
 pub mod vector;

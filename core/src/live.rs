@@ -64,6 +64,12 @@ impl Live {
     /// Nothing received, no placement chosen, trade-usage examples for limits.
     #[must_use]
     pub fn new() -> Self {
+        Self::with_limits(LimitSet::trade_usage())
+    }
+
+    /// Nothing received, no placement chosen; `limits` as they come, from [`LimitSet`]'s own sets.
+    #[must_use]
+    pub fn with_limits(limits: LimitSet) -> Self {
         let intake = Intake::new();
         Self {
             window: Window::new(intake.count_m_s2()),
@@ -76,7 +82,7 @@ impl Live {
             started_ms: None,
             clock_ms: 0.0,
             placement: None,
-            limits: LimitSet::trade_usage(),
+            limits,
             ends: [None; Check::ALL.len()],
             blind: Blind::Off,
             device: Device::default(),

@@ -26,22 +26,22 @@ const MOST_COUNTS: f32 = 800.0;
 /// Most samples in a batch. No phone is sampled at 5 kHz: such time stamps are one and the same.
 const MOST_SAMPLES: u32 = 1000;
 /// Parts of a count that means of batches are told in.
-const PARTS: f32 = 65_536.0;
+pub(crate) const PARTS: f32 = 65_536.0;
 
 /// One batch of integer sums, in counts from the window's origin.
 #[derive(Debug, Clone, Copy)]
-struct Batch {
-    n: u32,
+pub(crate) struct Batch {
+    pub(crate) n: u32,
     span_us: u32,
     sum: [i32; 3],
     squares: [u32; 3],
-    low: [i16; 3],
-    high: [i16; 3],
+    pub(crate) low: [i16; 3],
+    pub(crate) high: [i16; 3],
     /// Sum and count of squared differences over half and over a whole period of tremor.
-    half: (u32, u32),
-    whole: (u32, u32),
+    pub(crate) half: (u32, u32),
+    pub(crate) whole: (u32, u32),
     /// Smallest change of any axis that is not zero.
-    least_change: u16,
+    pub(crate) least_change: u16,
     /// Sum of the fused up vectors held at each sample, and their count.
     fused: (Vec3, u32),
 }
@@ -100,11 +100,11 @@ impl Still {
 pub struct Window {
     count_m_s2: f32,
     /// A browser's step, counts: what rest is judged in.
-    step: f32,
+    pub(crate) step: f32,
     /// Excursion that is movement at once, counts.
     excursion: i32,
     origin: Option<[i16; 3]>,
-    open: Batch,
+    pub(crate) open: Batch,
     closed: Deque<Batch, BATCHES>,
     ring: [[i16; 3]; RING],
     filled: usize,
@@ -288,76 +288,6 @@ impl Window {
             least_change: (total.least_change < u16::MAX).then_some(total.least_change),
             rate_hz: total.n as f32 * 1e6 / total.span_us.max(1) as f32,
         })
-    }
-
-    /// Tremor and movement. The thresholds are those of the estimator's study, in steps of
-    /// 0.1 m/s² (refuses at most 0.05 % of still phones for tremor, 3 % for movement at the
-    /// noisiest; a knock below 0.6° can hide in a rounding step). Whole numbers where they do, and
-    /// roots last: a gauge judges each batch.
-    fn judge(
-        &self,
-        axes: &[AxisSums; 3],
-        total: &Batch,
-        means: &[[i32; 3]; BATCHES],
-    ) -> Result<(), NoReading> {
-        let scatters = axes.each_ref().map(AxisSums::scatter);
-        let scatter = scatters.iter().sum::<u64>() as f32;
-        // n² times a variance of one squared step.
-        let unit = total.n as f32 * self.step;
-        let unit = unit * unit;
-        let range = (0..3)
-            .map(|i| total.high[i].abs_diff(total.low[i]))
-            .fold(0, u16::max);
-        let ((half, n_half), (whole, n_whole)) = (total.half, total.whole);
-        let (n_half, n_whole) = (u64::from(n_half.max(1)), u64::from(n_whole.max(1)));
-        let swings = 2 * u64::from(half) * n_whole > 3 * u64::from(whole) * n_half;
-        if swings && scatter > 0.3 * unit {
-            return Err(NoReading::Tremor);
-        }
-        if scatter > 2.0 * unit || f32::from(range) > 5.0 * self.step {
-            return Err(NoReading::Moving);
-        }
-        let wander = (0..3)
-            .map(|i| {
-                let of_axis = means.iter().map(|m| m[i]);
-                let (low, high) =
-                    of_axis.fold((i32::MAX, i32::MIN), |(l, h), v| (l.min(v), h.max(v)));
-                high.abs_diff(low)
-            })
-            .fold(0, u32::max);
-        // A rounded phone may sit on a step's edge; a sensor that is not rounded has no such edge
-        // beyond the smallest change it shows.
-        let least = match total.least_change {
-            u16::MAX => 1,
-            change => change.min(127),
-        };
-        let edge = 1.2 * f32::from(least).min(self.step);
-        // Rounding adds to the differences; without it slow noise alone would look like movement.
-        let spread = if self.step > 1.0 { 2.4 } else { 1.8 };
-        let beyond_noise = || {
-            let wander = wander as f32 / PARTS;
-            wander * wander > spread * spread * whole as f32 / (2 * n_whole) as f32
-        };
-        if (wander > (edge * PARTS) as u32 && beyond_noise()) || self.departs(axes, scatters, edge)
-        {
-            return Err(NoReading::Moving);
-        }
-        Ok(())
-    }
-
-    /// Whether a sample of the batch that is still open has left the rest that the closed ones
-    /// show: movement that has just begun. 4.5 σ: once in some minutes for a still phone.
-    fn departs(&self, axes: &[AxisSums; 3], scatters: [u64; 3], edge: f32) -> bool {
-        let n = axes[0].n as i32;
-        let edge = (edge * n as f32) as u32;
-        self.open.n > 0
-            && (0..3).any(|i| {
-                // n times the way from the mean.
-                let above = i32::from(self.open.high[i]) * n - axes[i].sum;
-                let below = axes[i].sum - i32::from(self.open.low[i]) * n;
-                let away = above.max(below).unsigned_abs();
-                away > edge && 4 * u64::from(away) * u64::from(away) > 81 * scatters[i]
-            })
     }
 }
 

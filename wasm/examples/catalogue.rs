@@ -7,7 +7,7 @@ use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::level::LevelRefusal;
-use plumbmark::limits::Basis;
+use plumbmark::limits::{Basis, LimitSet};
 use plumbmark::parts::{Check, Part, Quantity};
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
@@ -30,6 +30,8 @@ struct Catalogue {
     zeros: [ZeroBy; 3],
     pointings: [Pointing; 4],
     level_refusals: Vec<Option<LevelRefusal>>,
+    default_limits: LimitSet,
+    blank_limits: LimitSet,
 }
 
 #[derive(Serialize)]
@@ -89,6 +91,8 @@ fn catalogue() -> Catalogue {
         level_refusals: core::iter::once(None)
             .chain(LevelRefusal::ALL.map(Some))
             .collect(),
+        default_limits: LimitSet::trade_usage(),
+        blank_limits: LimitSet::not_entered(),
     }
 }
 

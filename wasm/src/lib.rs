@@ -59,33 +59,21 @@ fn trap(_: &core::panic::PanicInfo<'_>) -> ! {
     core::arch::wasm32::unreachable()
 }
 
-/// The examples of trade usage, as a limit set.
-#[wasm_bindgen]
-pub fn default_limits() -> Result<JsValue, JsError> {
-    to_js(&LimitSet::trade_usage())
-}
-
-/// A limit set in which nothing has been entered.
-#[wasm_bindgen]
-pub fn blank_limits() -> Result<JsValue, JsError> {
-    to_js(&LimitSet::not_entered())
-}
-
 /// Place of the first check in the vehicle; those as parked come before.
 const IN_VEHICLE: usize = 2;
 
 /// A phone held to a part: see `plumbmark::live::Live`.
 #[wasm_bindgen]
-#[derive(Default)]
 pub struct Live(Core);
 
 #[wasm_bindgen]
 impl Live {
-    /// Nothing received yet.
+    /// Nothing received yet, no limit entered.
+    #[expect(clippy::new_without_default, reason = "a page calls the constructor")]
     #[wasm_bindgen(constructor)]
     #[must_use]
     pub fn new() -> Self {
-        Self::default()
+        Self(Core::with_limits(LimitSet::not_entered()))
     }
 
     /// Chooses part, hold and surface by their places in the catalogue; an error names the refusal.
