@@ -34,6 +34,8 @@ export class Engine {
   /** @type {Map<string, string | null>} */ #ends = new Map();
   /** Called after every trap. */
   onTrap = () => {};
+  /** Called with the hold that a placement asks for. @type {(hold: string) => void} */
+  onHold = () => {};
 
   /** @param {Border} border */
   constructor(border) {
@@ -138,6 +140,7 @@ export class Engine {
     this.#chosen = [part, hold, surface];
     this.#face = null;
     this.#ends.clear();
+    this.onHold(hold);
   }
 
   /** A table, or the vehicle's rail or floor, until the part is wanted again.
@@ -145,12 +148,14 @@ export class Engine {
   selectFace(hold, surface) {
     this.#face = [hold, surface];
     this.call((live, border) => this.#choose(live, border));
+    this.onHold(hold);
   }
 
   /** Back to the part that was chosen, and to one placement. */
   backToPart() {
     const away = this.#face !== null;
     this.#face = null;
+    if (away && this.#chosen) this.onHold(this.#chosen[1]);
     this.call((live, border) => {
       if (away) this.#choose(live, border);
       else live.forget_placements();

@@ -59,12 +59,13 @@ rewrite('sw.js', "'unbuilt'", `'${version}'`);
 const cached = shipped.filter((path) => path !== 'sw.js' && path !== 'index.html');
 rewrite('sw.js', "['./']", JSON.stringify(['./', ...cached], null, 2));
 
-// Comments and spaces are for readers of the sources; a slow phone need not fetch them.
+// Comments, spaces and long local names are for readers of the sources; a slow phone need not
+// fetch them.
 for (const path of cached.filter((path) => /\.(js|css)$/.test(path))) {
   const loader = path.endsWith('.css') ? 'css' : 'js';
   const { code } = transformSync(readFileSync(join(out, path), 'utf8'), {
     loader,
-    minifyWhitespace: true,
+    minify: true,
     charset: 'utf8',
     legalComments: 'none',
   });

@@ -158,14 +158,13 @@ export const text = {
     trapped: 'no reading',
     level: 'level',
     up: 'up',
-    unchecked: 'Phone not yet checked.',
+    unchecked: 'Phone not yet checked',
     /** @param {string} time */
-    checked: (time) => `Phone checked ${time}.`,
-    turned: 'Turned end for end.',
+    checked: (time) => `Phone checked ${time}`,
+    turned: 'Turned end for end',
     turn: 'Turn end for end',
     cancelTurn: 'Cancel turn',
-    turnHow:
-      'Turn the phone end for end on the same spot, and let it rest. Both placements make the reading.',
+    turnHow: 'Both placements together make the reading.',
     /** @param {string} margin */
     within: (margin) => `${margin} left after the uncertainty.`,
     /** @param {string} what */
@@ -455,8 +454,8 @@ export const text = {
     movedSince: 'the vehicle moved after this: its answer no longer counts',
     inVehicle: 'in the vehicle',
     /** @param {string} angle */
-    takes: (angle) => `The slope it works on takes ${angle} of the margin.`,
-    takesAll: 'The slope it works on can take all of the margin.',
+    takes: (angle) => `working slope takes ${angle} of the margin`,
+    takesAll: 'working slope can take all of the margin',
     points: 'Against the phone on the rail, the part points',
     pointings: {
       same: 'the same way',

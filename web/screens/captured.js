@@ -61,7 +61,10 @@ export function checkWords(ctx, capture, i) {
         h('span', {}, ctx.text.level.inVehicle),
         ...(inVehicle ? answer(ctx, inVehicle) : []),
         h('span', { class: 'why' }, trouble || working),
-        inVehicle && !trouble && h('p', { class: 'does' }, whatToDo(ctx, inVehicle)),
+        inVehicle &&
+          !trouble &&
+          inVehicle.verdict !== 'within' &&
+          h('p', { class: 'does' }, whatToDo(ctx, inVehicle)),
       ),
     h(
       'p',
@@ -112,7 +115,7 @@ export function captured(ctx, { capture }) {
       title,
       trouble,
       ...worstFirst(report.checks).map((c) => checkWords(ctx, capture, report.checks.indexOf(c))),
-      h('p', { class: 'source' }, zeroOf(ctx, capture)),
+      h('p', { class: 'source' }, `${zeroOf(ctx, capture)}.`),
       button(t.where, 'where', () => ctx.go('details', { capture }), 'row'),
     ],
     [

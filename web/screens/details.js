@@ -90,7 +90,7 @@ export function details(ctx, { capture }) {
       h(
         'p',
         { class: 'source' },
-        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${zeroOf(ctx, capture)}`,
+        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${zeroOf(ctx, capture)}.`,
       ),
       report.roll_deg === null
         ? h('p', { class: 'source' }, ctx.text.hold.no_roll)

@@ -86,7 +86,7 @@ export function level(ctx) {
     done.hidden = again.hidden = !now;
     forget.hidden = now || !engine.call((l) => l.level_taken_ms);
     watch.take.hidden = now;
-    say(state, levelState(ctx));
+    say(state, `${t.title}: ${levelState(ctx)}`);
   };
   const keep = () => {
     const before_ms = engine.call((l) => l.level_taken_ms) ?? NaN;
@@ -99,7 +99,7 @@ export function level(ctx) {
     ctx.keepLevel(moved);
     complain(moved ? t.moved(clock(before_ms)) : '');
     finish(true);
-    if (value === 1) say(state, `${t.asBefore} ${levelState(ctx)}`);
+    if (value === 1) say(state, `${t.asBefore} ${t.title}: ${levelState(ctx)}`);
   };
   const surface = () => ctx.levelSurface;
   const el = frame(

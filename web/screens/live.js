@@ -58,7 +58,7 @@ export function live(ctx, { part, blind }) {
       const known = zeroWords(ctx, by, engine.foundAt(ctx.placement?.hold ?? ''));
       say(phoneState, known);
       phoneState.dataset.zero = by;
-      say(whose, `${whoseLimit(ctx, worst)} ${known}`);
+      say(whose, `${whoseLimit(ctx, worst)} ${known}.`);
     } else say(whose, '');
     const state = reason ?? all.map((v) => v.verdict).join();
     if (state === settled) return;

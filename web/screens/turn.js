@@ -84,6 +84,7 @@ export function turn(ctx, { hold }) {
     four.hidden = found || n > 0;
     over.hidden = found || n === 0;
     watch.take.hidden = turned.hidden = found;
+    tick();
   };
 
   const keep = () => {

@@ -17,7 +17,7 @@ export function vehicle(ctx) {
   const names = /** @type {(keyof VehicleTerms)[]} */ (Object.keys(terms));
   const state = h('p', { class: 'summary', role: 'status' });
   const slopes = new SlopeReadout(ctx);
-  const watch = new Watch(ctx, t.readHere, 'read-here', () => readHere());
+  const watch = new Watch(ctx, t.readHere, 'read-here', () => readHere(), t.readHere);
   watch.take.className = 'row';
 
   /** @param {string} name @param {number} value */

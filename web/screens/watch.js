@@ -10,12 +10,17 @@ const TICK_MS = 120;
 export class Watch {
   #ctx;
   #label;
+  #waiting;
   /** @type {string | null | undefined} */ #reason;
 
-  /** @param {Context} ctx @param {string} label @param {string} action @param {() => void} take */
-  constructor(ctx, label, action, take) {
+  /**
+   * @param {Context} ctx @param {string} label @param {string} action @param {() => void} take
+   * @param {string} [waiting] what the button says without a reading
+   */
+  constructor(ctx, label, action, take, waiting = ctx.text.live.waiting) {
     this.#ctx = ctx;
     this.#label = label;
+    this.#waiting = waiting;
     this.hint = h('p', { class: 'does' });
     this.progress = h('progress', { max: 1, value: 0, 'aria-label': ctx.text.live.waiting });
     this.take = button(label, action, take);
@@ -41,7 +46,7 @@ export class Watch {
     if (asks) say(this.ask, reason === 'sign_unknown' ? text.faceUp.button : text.learnAgain);
     this.take.hidden = asks;
     this.take.disabled = reason !== null;
-    say(this.take, reason ? text.live.waiting : this.#label);
+    say(this.take, reason ? this.#waiting : this.#label);
     this.progress.value = reason ? (engine.call((l) => l.progress) ?? 0) : 1;
     // A hint that answers a tap stays until the state changes.
     if (reason !== this.#reason) say(this.hint, this.words(reason)[1]);
