@@ -454,8 +454,8 @@ export const text = {
     movedSince: 'the vehicle moved after this: its answer no longer counts',
     inVehicle: 'in the vehicle',
     /** @param {string} angle */
-    takes: (angle) => `working slope takes ${angle} of the margin`,
-    takesAll: 'working slope can take all of the margin',
+    takes: (angle) => `slope takes ${angle} of margin`,
+    takesAll: 'slope can take all of the margin',
     points: 'Against the phone on the rail, the part points',
     pointings: {
       same: 'the same way',

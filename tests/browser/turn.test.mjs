@@ -4,7 +4,18 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
-import { anglesOfUp, endForEnd, later, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import {
+  anglesOfUp,
+  endForEnd,
+  later,
+  launch,
+  serve,
+  synthetic,
+  tap,
+  toLive,
+  upFor,
+  waitReason,
+} from './harness.mjs';
 import { keep, numberIn, onBack, rig, toParts } from './rig.mjs';
 
 const G = 9.80665;
@@ -31,10 +42,12 @@ const outlet = async (page) => {
 };
 const toHeater = (page) => toLive(page, 'heater', ['head', 'head']);
 const found = async (page) =>
-  (await page.$$eval('.turn [role="status"] .number', (all) => all.map((p) => p.textContent))).map((words) => {
-    const [value, u] = words.match(/[\d.]+/g).map(Number);
-    return { value: words.includes(text.turn.low) ? -value : value, u, words };
-  });
+  (await page.$$eval('.turn [role="status"] .number', (all) => all.map((p) => p.textContent))).map(
+    (words) => {
+      const [value, u] = words.match(/[\d.]+/g).map(Number);
+      return { value: words.includes(text.turn.low) ? -value : value, u, words };
+    },
+  );
 
 /** Two placements on the table; ends on the result. */
 async function turnOnTable(r) {
@@ -178,7 +191,11 @@ test('turned end for end on the part, the reading is of both placements', async 
   assert.ok((await page.textContent('.captured')).includes(text.live.turned));
   await tap(page, 'again');
   await waitReason(page, '');
-  assert.equal(await page.getAttribute('.phone-state', 'data-zero'), 'assumed', 'the next one is plain again');
+  assert.equal(
+    await page.getAttribute('.phone-state', 'data-zero'),
+    'assumed',
+    'the next one is plain again',
+  );
   await r.end();
 });
 
@@ -222,7 +239,10 @@ test('any nine poses that look all ways calibrate both channels; fewer or one-si
     // Three seconds of rest, so that the fused orientation has its say.
     await page.waitForTimeout(3200);
     await keep(page, 'keep-pose', 'poses');
-    await page.waitForFunction((w) => document.querySelector('.poses .lead').textContent === w, text.poses.count(i + 1));
+    await page.waitForFunction(
+      (w) => document.querySelector('.poses .lead').textContent === w,
+      text.poses.count(i + 1),
+    );
     if (i === 0) await state(text.poses.refusals.too_few_poses);
     if (i === 8) await state(text.poses.refusals.one_sided);
   }

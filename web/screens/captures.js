@@ -22,20 +22,24 @@ function row(ctx, capture) {
   const { level, checks } = ctx.text;
   const worst = worstFirst(allChecks(ctx, capture))[0];
   const moved = hasMovedSince(ctx, capture);
-  const lines = viewsOfCapture(ctx, capture).flatMap(({ parked, inVehicle }) => [
-    h(
-      'small',
-      { 'data-check': parked.id },
-      `${/** @type {Record<string, string>} */ (checks)[parked.id]} ${valueText(ctx, parked)} ${uText(ctx, parked)} ${verdictNote(ctx, parked)}`,
-    ),
-    inVehicle &&
-      !moved &&
+  const lines = viewsOfCapture(ctx, capture).flatMap(({ parked, inVehicle, equal }) => {
+    const both = [
       h(
         'small',
-        {},
-        `${level.inVehicle} ${valueText(ctx, inVehicle)} ${uText(ctx, inVehicle)}, ${verdictWord(ctx, inVehicle)}`,
+        { 'data-check': parked.id },
+        `${/** @type {Record<string, string>} */ (checks)[parked.id]} ${valueText(ctx, parked)} ${uText(ctx, parked)} ${verdictNote(ctx, parked)}`,
       ),
-  ]);
+      inVehicle &&
+        !moved &&
+        h(
+          'small',
+          {},
+          `${level.inVehicle} ${valueText(ctx, inVehicle)} ${uText(ctx, inVehicle)}, ${verdictWord(ctx, inVehicle)}`,
+        ),
+    ];
+    // The vehicle's first where the limit holds in operation.
+    return equal ? both.reverse() : both;
+  });
   return h(
     'li',
     { 'data-capture': capture.id },

@@ -59,17 +59,17 @@ export class Slot {
         parked.number,
         parked.verdict,
         parked.note,
-        withVehicle &&
-          h(
-            'div',
-            { class: 'in-vehicle' },
-            h('span', {}, ctx.text.level.inVehicle),
-            inVehicle.number,
-            inVehicle.verdict,
-            this.why,
-          ),
         this.scale.el,
       ),
+      withVehicle &&
+        h(
+          'div',
+          { class: 'in-vehicle' },
+          h('span', {}, ctx.text.level.inVehicle),
+          inVehicle.number,
+          inVehicle.verdict,
+          this.why,
+        ),
     );
   }
 
