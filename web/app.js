@@ -50,6 +50,8 @@ const SCREENS = {
 };
 /** While one of these is open nothing else may come up. */
 const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
+/** While one of these is open the screen stays on. */
+const WATCHING = ['live', 'turn', 'poses', 'level'];
 /** Levels and captures go by; the list of levels need not grow for ever. */
 const LEVELS_KEPT = 50;
 
@@ -65,6 +67,8 @@ export class Context {
   pointings = {};
   /** What the level is read on: a rail's metal face until told. */
   levelSurface = 'metal_face';
+  /** What the level that is kept was read on. */
+  levelReadOn = '';
   /** @type {Blob | null} */ photo = null;
   /** @type {import('./store.js').Store | null} */ store = null;
   /** @type {(() => void) | null} */ #stop = null;
@@ -142,7 +146,7 @@ export class Context {
     document.getElementById('page')?.replaceChildren(screen);
     screen.querySelector('h1')?.focus({ preventScroll: true });
     scrollTo(0, 0);
-    if (MEASURING.includes(name)) keepAwake();
+    if (WATCHING.includes(name)) keepAwake();
     else letSleep();
     screen.enter?.();
     updates.show(this.isMeasuring());

@@ -88,13 +88,14 @@ export class Engine {
    * @param {(live: Live, border: Border) => boolean} use
    */
   aside(use) {
-    const live = this.#border.newLive();
-    try {
+    const answer = this.call((_, border) => {
+      const live = border.newLive();
       live.restore_findings(this.#findings);
-      return use(live, this.#border);
-    } finally {
+      const found = use(live, border);
       live.free();
-    }
+      return found;
+    });
+    return answer ?? false;
   }
 
   /** Answers anew: null for a reading, else the reason. @returns {string | null} */

@@ -5,11 +5,9 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
 import { later, serve, tap, toLive, waitReason } from './harness.mjs';
-import { keep, numberIn, onBack, rig, toParts } from './rig.mjs';
+import { keep, numberIn, onBack, PARKED, rig, toParts, upOnPart } from './rig.mjs';
 
 const t = text.level;
-/** How the vehicle is parked: its front up, its left side down. */
-const PARKED = { along: 4, across: -2 };
 const HEADINGS = { same: 0, left: 90, opposite: 180, right: -90 };
 
 let server;
@@ -17,24 +15,6 @@ before(async () => {
   server = await serve();
 });
 after(() => server.kill());
-
-/**
- * Up, felt by a phone on its back on a part that makes `deg` with the vehicle's floor, its head end
- * pointing `heading` to the left of the vehicle's front. By definition: the part's axes in the
- * vehicle, each times up in the vehicle.
- */
-function upOnPart(deg, heading, { along, across } = PARKED) {
-  const [s, c] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
-  const [sh, ch] = [Math.sin((heading * Math.PI) / 180), Math.cos((heading * Math.PI) / 180)];
-  const [right, front, top] = onBack(along, across);
-  const up = [front, -right, top];
-  const dot = (axis) => axis.reduce((sum, v, i) => sum + v * up[i], 0);
-  const head = dot([c * ch, c * sh, s]);
-  const left = dot([-sh, ch, 0]);
-  const out = dot([-s * ch, -s * sh, c]);
-  // Top edge to the head end; the phone's left side is the part's left.
-  return [-left, head, out];
-}
 
 /** From the list of parts: reads the level; back on the list. */
 async function readLevel(r, { along, across } = PARKED) {
@@ -183,6 +163,13 @@ test('too steep for a rail, too near plumb for a heading: by name', async () => 
   assert.equal((await page.locator('.slopes .value').allTextContents()).join(), '–,–');
   await page.goBack();
   await readLevel(r);
+  // Another face is no moved vehicle.
+  await tap(page, 'again');
+  await page.check('input[value="sheet"]');
+  await r.lay(onBack(0, 3));
+  await keep(page, 'keep-level', 'level');
+  await page.waitForSelector('.level [data-action="done"]:visible');
+  assert.ok(!(await page.isVisible('.level .trouble')));
   await tap(page, 'done');
   await r.lay(onBack(80));
   await toLive(page, 'pump', ['tail'], { hold: 'back', surface: 'round_body' });

@@ -13,6 +13,27 @@ export const onBack = (along, across = 0) => {
   return [x, y, Math.sqrt(1 - x * x - y * y)];
 };
 
+/** How the vehicle is parked: its front up, its left side down. */
+export const PARKED = { along: 4, across: -2 };
+
+/**
+ * Up, felt by a phone on its back on a part that makes `deg` with the vehicle's floor, its head end
+ * pointing `heading` to the left of the vehicle's front. By definition: the part's axes in the
+ * vehicle, each times up in the vehicle.
+ */
+export function upOnPart(deg, heading, { along, across } = PARKED) {
+  const [s, c] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
+  const [sh, ch] = [Math.sin((heading * Math.PI) / 180), Math.cos((heading * Math.PI) / 180)];
+  const [right, front, top] = onBack(along, across);
+  const up = [front, -right, top];
+  const dot = (axis) => axis.reduce((sum, v, i) => sum + v * up[i], 0);
+  const head = dot([c * ch, c * sh, s]);
+  const left = dot([-sh, ch, 0]);
+  const out = dot([-s * ch, -s * sh, c]);
+  // Top edge to the head end; the phone's left side is the part's left.
+  return [-left, head, out];
+}
+
 /** Up of a phone on its back that was turned by a quarter, anticlockwise from above. */
 const quarter = ([x, y, z]) => [y, -x, z];
 

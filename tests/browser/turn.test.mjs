@@ -258,3 +258,23 @@ test('any nine poses that look all ways calibrate both channels; fewer or one-si
     assert.match(await page.textContent(`[data-side="${hold}"]`), /^checked/);
   await r.end();
 });
+
+test('the try-out’s phone is 0.7° too high lengthwise, and its turn shows so', async () => {
+  const { page, faults } = await launch();
+  await page.goto(server.url);
+  await tap(page, 'tryout');
+  await tap(page, 'phone');
+  await tap(page, 'try-table');
+  await tap(page, 'turn');
+  await page.waitForTimeout(1500);
+  await keep(page);
+  await tap(page, 'try-end');
+  await page.waitForTimeout(1500);
+  await keep(page);
+  await page.waitForSelector('.turn [data-action="done"]:visible');
+  const [along] = await found(page);
+  assert.ok(Math.abs(along.value - ZERO_DEG) <= along.u, along.words);
+  await tap(page, 'done');
+  assert.match(await page.textContent('[data-side="back"]'), /^checked/);
+  assert.deepEqual(faults, []);
+});

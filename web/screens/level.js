@@ -90,18 +90,21 @@ export function level(ctx) {
   };
   const keep = () => {
     const before_ms = engine.call((l) => l.level_taken_ms) ?? NaN;
+    // Another face leans its own way: that says nothing of the vehicle.
+    const other = ctx.levelReadOn !== ctx.levelSurface && !Number.isNaN(slopes.now(0)[0]);
+    if (other) engine.call((l) => l.forget_level());
     const { value, refusal } = engine.attempt((l) => l.keep_level());
     if (refusal) {
       const why = /** @type {Record<string, string>} */ (ctx.text.levelRefusals)[refusal];
       return complain(why ?? watch.words(refusal)[1]);
     }
+    ctx.levelReadOn = ctx.levelSurface;
     const moved = value === 2;
     ctx.keepLevel(moved);
     complain(moved ? t.moved(clock(before_ms)) : '');
     finish(true);
     if (value === 1) say(state, `${t.asBefore} ${t.title}: ${levelState(ctx)}`);
   };
-  const surface = () => ctx.levelSurface;
   const el = frame(
     ctx,
     'level',
@@ -109,7 +112,7 @@ export function level(ctx) {
     [
       h('p', {}, t.how),
       tablePicture(engine.rotationOf('back'), { topEdge: ctx.text.hold.topEdge, edge: t.how }),
-      pick(t.where, 'where', Object.entries(t.surfaces), surface(), (v) => {
+      pick(t.where, 'where', Object.entries(t.surfaces), ctx.levelSurface, (v) => {
         ctx.levelSurface = v;
         engine.selectFace('back', v);
       }),
@@ -122,7 +125,7 @@ export function level(ctx) {
     ],
     [forget, again, watch.ask, watch.take, done],
   );
-  engine.selectFace('back', surface());
+  engine.selectFace('back', ctx.levelSurface);
   finish(false);
   return watch.follow(el, () => {
     const reason = watch.tick();
