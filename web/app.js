@@ -9,12 +9,17 @@ import { captures } from './screens/captures.js';
 import { details } from './screens/details.js';
 import { ends } from './screens/ends.js';
 import { hold } from './screens/hold.js';
+import { level } from './screens/level.js';
 import { limits } from './screens/limits.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
+import { phone } from './screens/phone.js';
+import { poses } from './screens/poses.js';
 import { settings } from './screens/settings.js';
 import { start } from './screens/start.js';
-import { worstFirst } from './sentences.js';
+import { turn } from './screens/turn.js';
+import { vehicle } from './screens/vehicle.js';
+import { allChecks, worstFirst } from './sentences.js';
 import { play } from './sound.js';
 import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
 import { text } from './text.js';
@@ -26,9 +31,29 @@ import { keepAwake, letSleep } from './wake.js';
 /** @typedef {HTMLElement & { enter?: () => void, leave?: () => void, follow?: (kept: Promise<Capture>) => void }} Screen */
 
 /** @type {Record<string, (ctx: Context, params: any) => Screen>} */
-const SCREENS = { start, parts, hold, ends, live, captured, details, captures, settings, limits };
+const SCREENS = {
+  start,
+  parts,
+  phone,
+  turn,
+  poses,
+  level,
+  vehicle,
+  hold,
+  ends,
+  live,
+  captured,
+  details,
+  captures,
+  settings,
+  limits,
+};
 /** While one of these is open nothing else may come up. */
-const MEASURING = ['ends', 'live', 'captured'];
+const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
+/** While one of these is open the screen stays on. */
+const WATCHING = ['live', 'turn', 'poses', 'level'];
+/** Levels and captures go by; the list of levels need not grow for ever. */
+const LEVELS_KEPT = 50;
 
 /** What every screen is given. */
 export class Context {
@@ -38,6 +63,12 @@ export class Context {
   /** @type {Capture[]} */ captures = [];
   /** @type {import('./types.js').LimitSet} */ limits;
   /** @type {import('./types.js').Placement | null} */ placement = null;
+  /** Which way each part points against the phone on the rail. @type {Record<string, string>} */
+  pointings = {};
+  /** What the level is read on: a rail's metal face until told. */
+  levelSurface = 'metal_face';
+  /** What the level that is kept was read on. */
+  levelReadOn = '';
   /** @type {Blob | null} */ photo = null;
   /** @type {import('./store.js').Store | null} */ store = null;
   /** @type {(() => void) | null} */ #stop = null;
@@ -75,6 +106,14 @@ export class Context {
     }
     this.engine.setLimits(this.limits);
     this.engine.setSign(this.settings.sign);
+    this.engine.restoreFindings(this.settings.findings);
+    this.engine.setVehicle(this.settings.vehicle);
+    // A level is not kept over a restart, nor into the try-out: the vehicle may have moved.
+    this.engine.call((l) => l.forget_level());
+    // A number for this phone, so that what is found of it stays its own.
+    const device = this.settings.device || crypto.getRandomValues(new Uint32Array(1))[0];
+    if (device !== this.settings.device) await this.keep({ device });
+    this.engine.setDevice(device, this.settings.in_case);
   }
 
   /** @param {any} error */
@@ -107,7 +146,7 @@ export class Context {
     document.getElementById('page')?.replaceChildren(screen);
     screen.querySelector('h1')?.focus({ preventScroll: true });
     scrollTo(0, 0);
-    if (name === 'live') keepAwake();
+    if (WATCHING.includes(name)) keepAwake();
     else letSleep();
     screen.enter?.();
     updates.show(this.isMeasuring());
@@ -161,8 +200,37 @@ export class Context {
   async useLimits(set) {
     this.engine.setLimits(set);
     this.limits = set;
+    await this.#stored().saveLimits(set);
+  }
+
+  #stored() {
     if (!this.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-    await this.store.saveLimits(set);
+    return this.store;
+  }
+
+  /** An error's message is the field that can't be. @param {import('./types.js').VehicleTerms} vehicle */
+  async useVehicle(vehicle) {
+    this.engine.setVehicle(vehicle);
+    this.settings = { ...this.settings, vehicle };
+    await this.#stored().saveSettings({ vehicle });
+  }
+
+  /** @param {boolean} in_case */
+  useCase(in_case) {
+    this.engine.setDevice(this.settings.device, in_case);
+    this.keep({ in_case });
+  }
+
+  /** What was found of this phone, for the next start. */
+  keepFindings() {
+    this.keep({ findings: this.engine.takeFindings() });
+  }
+
+  /** A level was read: captures of the one before may no longer count. @param {boolean} moved */
+  keepLevel(moved) {
+    const at_ms = this.engine.call((l) => l.level_taken_ms);
+    if (!at_ms) return;
+    this.keep({ levels: [...this.settings.levels, { at_ms, moved }].slice(-LEVELS_KEPT) });
   }
 
   /** @param {PartId} part @param {import('./types.js').Placement} placement */
@@ -170,6 +238,7 @@ export class Context {
     this.placement = placement;
     this.photo = null;
     this.engine.select(part, placement.hold, placement.surface);
+    this.engine.point(this.pointings[part] ?? 'same');
     this.go(this.questions().length ? 'ends' : 'live', { part });
   }
 
@@ -186,8 +255,10 @@ export class Context {
 
   /** @param {boolean} blind */
   capture(blind) {
+    /** @type {import('./types.js').Report | undefined} */
     const report = this.engine.call((l) => l.capture());
     if (!report) return;
+    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms);
     /** @type {Capture} */
     const capture = {
       job_id: 1,
@@ -197,9 +268,12 @@ export class Context {
       app_version: version,
       limits_name: this.limits.name,
       report,
+      in_operation: this.limits.lines.filter((l) => l.holds_in_operation).map((l) => l.check),
+      found_ms: report.zero_by === 'found' ? this.engine.foundAt(report.hold) : null,
+      level_ms: level_ms ?? null,
       photo: this.photo,
     };
-    const worst = worstFirst(/** @type {import('./types.js').Report} */ (report).checks)[0];
+    const worst = worstFirst(allChecks(this, capture))[0];
     play(worst.verdict);
     this.captures = [...this.captures, capture];
     const kept = this.store

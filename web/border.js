@@ -7,6 +7,7 @@ import { text } from './text.js';
 /** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
 /** @typedef {import('./types.js').LimitSet} LimitSet */
 /** @typedef {import('./types.js').Catalogue} Catalogue */
+/** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
 const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces'];
 const SURFACE_FIELDS = ['surface', 'hold_deg', 'align_deg'];
@@ -20,6 +21,8 @@ const LINE_NUMBERS = [
 ];
 const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
 const LINE_FIELDS = ['check', 'basis', 'source', ...LINE_FLAGS, ...LINE_NUMBERS];
+/** Numbers of a zero's row and of a calibration's: see `findings` in the border. */
+const [ZERO, CALIBRATION] = [14, 15];
 
 /**
  * @param {readonly string[]} list
@@ -213,6 +216,41 @@ export function openBorder(pkg) {
         code(checks, check, 'check'),
         end === null ? undefined : code(catalogue.ends, end, 'end'),
       );
+    },
+    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {string} hold @param {string} surface */
+    selectFace(live, hold, surface) {
+      live.select_face(
+        code(catalogue.holds, hold, 'hold'),
+        code(catalogue.surfaces, surface, 'surface'),
+      );
+    },
+    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {string} pointing */
+    point: (live, pointing) => live.point(code(catalogue.pointings, pointing, 'pointing')),
+    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {VehicleTerms} terms */
+    setVehicle: (live, terms) =>
+      live.set_vehicle(
+        terms.heading_deg,
+        terms.lean_lengthwise_deg,
+        terms.lean_crosswise_deg,
+        terms.rake_deg,
+        terms.working_lengthwise_deg,
+        terms.working_crosswise_deg,
+      ),
+    /**
+     * When this phone was last checked on a side, ms; null where nothing is kept of it.
+     * @param {number[]} rows as `findings` gives them
+     * @param {number} number @param {boolean} inCase @param {string} hold
+     */
+    foundAt(rows, number, inCase, hold) {
+      const side = catalogue.holds.indexOf(hold);
+      let newest = null;
+      for (let at = 0; at < rows.length; at += 1 + rows[at]) {
+        const row = rows.slice(at + 1, at + 1 + rows[at]);
+        const zero = row.length === ZERO && row[1] === Number(inCase) && row[3] === side;
+        if (row[0] !== number || !(zero || row.length === CALIBRATION)) continue;
+        newest = Math.max(newest ?? 0, zero ? row[4] : row[1]);
+      }
+      return newest;
     },
   };
 }

@@ -5,6 +5,7 @@ import { openBorder } from './border.js';
 
 /** @typedef {ReturnType<typeof openBorder>} Border */
 /** @typedef {import('./pkg/plumbmark_wasm.js').Live} Live */
+/** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
 /** @param {number} again */
 async function load(again) {
@@ -21,11 +22,20 @@ export class Engine {
   /** @type {Border} */ #border;
   /** @type {Live | null} */ #live;
   /** @type {[string, string, string] | null} */ #chosen = null;
+  /** A table, a rail or a floor in place of the part that was chosen. @type {[string, string] | null} */
+  #face = null;
   /** @type {unknown} */ #limits = null;
+  /** @type {VehicleTerms | null} */ #vehicle = null;
+  /** @type {number[]} */ #findings = [];
+  #device = 0;
+  #inCase = false;
+  #pointing = 'same';
   #sign = 0;
   /** @type {Map<string, string | null>} */ #ends = new Map();
   /** Called after every trap. */
   onTrap = () => {};
+  /** Called with the hold that a placement asks for. @type {(hold: string) => void} */
+  onHold = () => {};
 
   /** @param {Border} border */
   constructor(border) {
@@ -59,6 +69,44 @@ export class Engine {
     }
   }
 
+  /**
+   * The same where core may refuse: what came out, or the refusal's name.
+   * @template T
+   * @param {(live: Live, border: Border) => T} use
+   * @returns {{ value?: T, refusal: string }}
+   */
+  attempt(use) {
+    try {
+      return { value: this.call(use), refusal: this.trapped ? 'trapped' : '' };
+    } catch (error) {
+      return { refusal: /** @type {Error} */ (error).message };
+    }
+  }
+
+  /**
+   * Runs `use` on a core of its own, which is thrown away; it knows what was found of this phone.
+   * @param {(live: Live, border: Border) => boolean} use
+   */
+  aside(use) {
+    const answer = this.call((_, border) => {
+      const live = border.newLive();
+      live.restore_findings(this.#findings);
+      const found = use(live, border);
+      live.free();
+      return found;
+    });
+    return answer ?? false;
+  }
+
+  /** Answers anew: null for a reading, else the reason. @returns {string | null} */
+  tick() {
+    const code = this.call((live) => {
+      live.set_clock(Date.now());
+      return live.tick(performance.now());
+    });
+    return code === undefined ? 'trapped' : this.catalogue.reasons[code];
+  }
+
   async #rebuild() {
     this.#live = null;
     this.onTrap();
@@ -68,7 +116,17 @@ export class Engine {
     this.#border = border;
     this.#live = live;
     if (this.#limits) border.setLimits(live, this.#limits);
+    if (this.#vehicle) border.setVehicle(live, this.#vehicle);
     live.set_sign(this.#sign);
+    live.set_device(this.#device, this.#inCase);
+    live.restore_findings(this.#findings);
+    border.point(live, this.#pointing);
+    this.#choose(live, border);
+  }
+
+  /** @param {Live} live @param {Border} border */
+  #choose(live, border) {
+    if (this.#face) return border.selectFace(live, ...this.#face);
     if (this.#chosen) border.select(live, ...this.#chosen);
     for (const [check, end] of this.#ends) border.tellEnd(live, check, end);
   }
@@ -81,7 +139,28 @@ export class Engine {
   select(part, hold, surface) {
     this.call((live, border) => border.select(live, part, hold, surface));
     this.#chosen = [part, hold, surface];
+    this.#face = null;
     this.#ends.clear();
+    this.onHold(hold);
+  }
+
+  /** A table, or the vehicle's rail or floor, until the part is wanted again.
+   * @param {string} hold @param {string} surface */
+  selectFace(hold, surface) {
+    this.#face = [hold, surface];
+    this.call((live, border) => this.#choose(live, border));
+    this.onHold(hold);
+  }
+
+  /** Back to the part that was chosen, and to one placement. */
+  backToPart() {
+    const away = this.#face !== null;
+    this.#face = null;
+    if (away && this.#chosen) this.onHold(this.#chosen[1]);
+    this.call((live, border) => {
+      if (away) this.#choose(live, border);
+      else live.forget_placements();
+    });
   }
 
   /**
@@ -93,10 +172,45 @@ export class Engine {
     this.#ends.set(check, end);
   }
 
+  /** @param {string} pointing */
+  point(pointing) {
+    this.#pointing = pointing;
+    this.call((live, border) => border.point(live, pointing));
+  }
+
   /** @param {unknown} set */
   setLimits(set) {
     this.call((live, border) => border.setLimits(live, set));
     this.#limits = set;
+  }
+
+  /** An error's message is the field that can't be. @param {VehicleTerms} terms */
+  setVehicle(terms) {
+    this.call((live, border) => border.setVehicle(live, terms));
+    this.#vehicle = terms;
+  }
+
+  /** @param {number} number @param {boolean} inCase */
+  setDevice(number, inCase) {
+    [this.#device, this.#inCase] = [number, inCase];
+    this.call((live) => live.set_device(number, inCase));
+  }
+
+  /** @param {number[]} rows */
+  restoreFindings(rows) {
+    this.#findings = rows;
+    this.call((live) => live.restore_findings(rows));
+  }
+
+  /** What has been found so far, to be kept. */
+  takeFindings() {
+    this.#findings = this.call((live) => [...live.findings()]) ?? this.#findings;
+    return this.#findings;
+  }
+
+  /** When this phone was last checked on a side, ms, or null. @param {string} hold */
+  foundAt(hold) {
+    return this.#border.foundAt(this.#findings, this.#device, this.#inCase, hold);
   }
 
   /** @param {number} sign */
@@ -110,6 +224,12 @@ export class Engine {
     const sign = this.call((live) => live.sign) ?? 0;
     if (sign) this.#sign = sign;
     return sign;
+  }
+
+  /** Rotation of a hold, row-major, body = R · device. @param {string} hold */
+  rotationOf(hold) {
+    const placements = this.catalogue.parts.flatMap((p) => p.placements);
+    return placements.find((p) => p.hold === hold)?.rotation ?? [];
   }
 
   defaultLimits() {

@@ -41,7 +41,10 @@ export function listen(engine) {
     live.motion(motion.timeStamp, a?.x, a?.y, a?.z);
   };
   /** @param {import('./engine.js').Live} live */
-  const passOrientation = (live) => live.orientation(orientation.beta, orientation.gamma);
+  const passOrientation = (live) => {
+    live.orientation(orientation.beta, orientation.gamma);
+    live.heading(orientation.alpha);
+  };
   /** @param {DeviceMotionEvent} event */
   const onMotion = (event) => {
     if (document.visibilityState === 'hidden') return;

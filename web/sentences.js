@@ -1,6 +1,6 @@
 // Sentences about a check, from what core found. Words and units only.
 
-import { formatAngle, formatLength, formatU, usableUnit } from './units.js';
+import { clock, formatAngle, formatLength, formatU, usableUnit } from './units.js';
 
 /**
  * A check as shown, live or captured.
@@ -22,6 +22,14 @@ import { formatAngle, formatLength, formatU, usableUnit } from './units.js';
  * @property {string} dominant
  * @property {import('./types.js').Basis} basis
  * @property {string} source
+ */
+/**
+ * A check as parked, and the same in the vehicle where its level counts.
+ * @typedef {object} BothViews
+ * @property {CheckView} parked
+ * @property {CheckView | null} inVehicle
+ * @property {boolean} equal whether the limit holds in operation
+ * @property {string} working what the vehicle's working slope takes, in words
  */
 
 /** @typedef {import('./app.js').Context} Context */
@@ -52,36 +60,104 @@ export function viewOfReport(c) {
   };
 }
 
-/** @param {Context} ctx @returns {CheckView[]} what the core's last tick found */
-export function viewsOfLive(ctx) {
+/** Place of the first check in the vehicle among the live getters. */
+const IN_VEHICLE = 2;
+
+/** @param {Context} ctx @param {import('./engine.js').Live} live @param {number} i @param {string} id
+ * @returns {CheckView} */
+function viewOfLive(ctx, live, i, id) {
   const { catalogue } = ctx.engine;
-  const placement = ctx.placement;
-  const found = ctx.engine.call((live) =>
-    Array.from({ length: live.count }, (_, i) => {
-      const id = placement?.checks[i] ?? '';
-      const line = ctx.limits.lines.find((l) => l.check === id);
-      return {
-        id,
-        value: live.value_deg(i),
-        u: live.u_deg(i),
-        low: live.low_deg(i),
-        high: live.high_deg(i),
-        preferredLow: live.preferred_low_deg(i),
-        preferredHigh: live.preferred_high_deg(i),
-        verdict: catalogue.verdicts[live.verdict(i)],
-        why: catalogue.whys[live.why(i)],
-        margin: live.margin_deg(i),
-        advice: catalogue.advices[live.advice(i)],
-        turn: live.turn_deg(i),
-        rise: live.rise_mm(i),
-        over: live.over_mm(i),
-        dominant: catalogue.sources[live.dominant(i)],
-        basis: line?.basis ?? 'manual',
-        source: line?.source ?? '',
-      };
-    }),
-  );
+  const line = ctx.limits.lines.find((l) => l.check === id);
+  return {
+    id,
+    value: live.value_deg(i),
+    u: live.u_deg(i),
+    low: live.low_deg(i),
+    high: live.high_deg(i),
+    preferredLow: live.preferred_low_deg(i),
+    preferredHigh: live.preferred_high_deg(i),
+    verdict: catalogue.verdicts[live.verdict(i)],
+    why: catalogue.whys[live.why(i)],
+    margin: live.margin_deg(i),
+    advice: catalogue.advices[live.advice(i)],
+    turn: live.turn_deg(i),
+    rise: live.rise_mm(i),
+    over: live.over_mm(i),
+    dominant: catalogue.sources[live.dominant(i)],
+    basis: line?.basis ?? 'manual',
+    source: line?.source ?? '',
+  };
+}
+
+/** @param {Context} ctx @returns {BothViews[]} what the core's last tick found */
+export function viewsOfLive(ctx) {
+  const found = ctx.engine.call((live) => {
+    const answered = live.has_level && live.level_refusal === 0;
+    return (ctx.placement?.checks ?? []).slice(0, live.count).map((id, i) => ({
+      parked: viewOfLive(ctx, live, i, id),
+      inVehicle: answered ? viewOfLive(ctx, live, i + IN_VEHICLE, id) : null,
+      equal: ctx.limits.lines.some((l) => l.check === id && l.holds_in_operation),
+      working: workingWords(ctx, answered ? live.working_takes_deg(i) : NaN),
+    }));
+  });
   return found ?? [];
+}
+
+/** @param {Context} ctx @param {import('./types.js').Capture} capture @returns {BothViews[]} */
+export function viewsOfCapture(ctx, capture) {
+  const { checks, vehicle } = capture.report;
+  return checks.map((c, i) => {
+    const working = vehicle?.working[i];
+    return {
+      parked: viewOfReport(c),
+      inVehicle: vehicle?.checks[i] ? viewOfReport(vehicle.checks[i]) : null,
+      equal: capture.in_operation?.includes(c.id) ?? false,
+      working: workingWords(ctx, working ? (working.takes_deg ?? Infinity) : NaN),
+    };
+  });
+}
+
+/** @param {Context} ctx @param {number} takes_deg */
+function workingWords(ctx, takes_deg) {
+  const t = ctx.text.level;
+  if (Number.isNaN(takes_deg)) return '';
+  return takes_deg === Infinity ? t.takesAll : t.takes(formatAngle(takes_deg));
+}
+
+/** Every answer of these checks, the vehicle's first where the limit holds in operation.
+ * @param {BothViews[]} views */
+export function allViews(views) {
+  return views.flatMap(({ parked, inVehicle, equal }) => {
+    if (!inVehicle) return [parked];
+    return equal ? [inVehicle, parked] : [parked, inVehicle];
+  });
+}
+
+/** Whether the vehicle moved after the level that this capture stands on.
+ * @param {Context} ctx @param {import('./types.js').Capture} capture */
+export function hasMovedSince(ctx, capture) {
+  const { levels } = ctx.settings;
+  const at = levels.findIndex((l) => l.at_ms === capture.level_ms);
+  return at >= 0 && levels[at + 1]?.moved === true;
+}
+
+/** The answers of a capture, as parked and in the vehicle. Those in a vehicle that has moved since
+ * are no verdict any more.
+ * @param {Context} ctx @param {import('./types.js').Capture} capture
+ * @returns {import('./types.js').CheckReport[]} */
+export function allChecks(ctx, capture) {
+  const { checks, vehicle } = capture.report;
+  const inVehicle = vehicle?.checks ?? [];
+  if (!hasMovedSince(ctx, capture)) return [...checks, ...inVehicle];
+  return [...checks, ...inVehicle.map((c) => ({ ...c, verdict: /** @type {const} */ ('none') }))];
+}
+
+/** What is known of the phone's zero. @param {Context} ctx
+ * @param {import('./types.js').ZeroBy | undefined} by @param {number | null} found_ms */
+export function zeroWords(ctx, by, found_ms) {
+  const t = ctx.text.live;
+  if (by === 'turn') return t.turned;
+  return by === 'found' ? t.checked(found_ms === null ? '' : clock(found_ms)) : t.unchecked;
 }
 
 /** @template T @param {Record<string, T>} table @param {string} key */

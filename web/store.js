@@ -12,6 +12,19 @@ export const FIRST_SETTINGS = {
   sign: 0,
   placements: {},
   persisted: null,
+  device: 0,
+  in_case: true,
+  findings: [],
+  // As core assumes while nothing is told.
+  vehicle: {
+    heading_deg: 5,
+    lean_lengthwise_deg: 0,
+    lean_crosswise_deg: 0,
+    rake_deg: 1,
+    working_lengthwise_deg: 0,
+    working_crosswise_deg: 0,
+  },
+  levels: [],
 };
 
 export class StoreError extends Error {
@@ -118,9 +131,12 @@ export class Store {
 
   /** @param {Partial<import('./types.js').Settings>} patch */
   async saveSettings(patch) {
-    const next = { ...(await this.settings()), ...patch };
-    await this.#run('kept', 'readwrite', (s) => s.put(next, 'settings'));
-    return next;
+    // Read and written in one transaction: two patches at once must not undo each other.
+    await this.#run('kept', 'readwrite', (s) => {
+      const get = s.get('settings');
+      get.onsuccess = () => s.put({ ...FIRST_SETTINGS, ...get.result, ...patch }, 'settings');
+      return get;
+    });
   }
 }
 

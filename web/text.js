@@ -1,8 +1,14 @@
 // Every word that a person reads. One catalogue; another language is another file of this shape.
 // Installers' words: short, what to do first. Nothing here says that a thing is fit for use.
 
+import { clock } from './units.js';
+
 /** @param {number} n @param {string} one @param {string} many */
 const count = (n, one, many) => `${n} ${n === 1 ? one : many}`;
+
+/** When something found or read at `ms` stops counting, for people: core keeps the hour itself.
+ * @param {number} ms */
+const until = (ms) => `counts until ${clock(ms + 3_600_000)}`;
 
 export const text = {
   name: 'Plumbmark',
@@ -93,7 +99,6 @@ export const text = {
     next: 'Hold it like this',
     other: 'Other ways',
     topEdge: 'top edge',
-    screen: 'screen',
     refusedTitle: 'Ways that give nothing',
     no_roll: 'roll: not from this hold',
   },
@@ -153,7 +158,13 @@ export const text = {
     trapped: 'no reading',
     level: 'level',
     up: 'up',
-    unchecked: 'Phone not yet checked.',
+    unchecked: 'Phone not yet checked',
+    /** @param {string} time */
+    checked: (time) => `Phone checked ${time}`,
+    turned: 'Turned end for end',
+    turn: 'Turn end for end',
+    cancelTurn: 'Cancel turn',
+    turnHow: 'Both placements together make the reading.',
     /** @param {string} margin */
     within: (margin) => `${margin} left after the uncertainty.`,
     /** @param {string} what */
@@ -226,6 +237,9 @@ export const text = {
     scale: 'scale of the sensor',
     hold: 'how it lies on the part',
     align: 'edge against the part’s axis',
+    datum: 'reading of the vehicle’s level',
+    heading: 'which way the part points',
+    rake: 'load and springs of the vehicle',
   },
   reasons: {
     starting: ['starting', 'Listening to the sensors.'],
@@ -260,6 +274,15 @@ export const text = {
     ],
     sign_unknown: ['one question', 'Lay the phone face up on anything flat and tap below.'],
     sign_flipped: ['sensor turned', 'The sensor changed its sign. Tap below to learn it again.'],
+    not_turned: ['turn it', 'Turn the phone end for end on the same spot, then keep it still.'],
+    turn_too_old: [
+      'too long ago',
+      'More than three minutes since the first placement. Cancel, and start the turn again.',
+    ],
+    turn_disagrees: [
+      'does not fit',
+      'The two placements do not fit together: it rocks, was tipped, or the part moved. Cancel, and start the turn again.',
+    ],
     trapped: ['no reading', 'The calculation stopped and is being started anew.'],
   },
   faceUp: {
@@ -312,6 +335,8 @@ export const text = {
     title: 'Where ± comes from',
     standard:
       'Standard uncertainties. They add as squares: two equal ones make 1.4 times one, not twice.',
+    /** @param {string} time */
+    level: (time) => `vehicle level read ${time}`,
     /** @param {string} k */
     k: (k) => `times k = ${k} for 95 %`,
     samples: (/** @type {number} */ n, /** @type {string} */ rate) =>
@@ -327,6 +352,156 @@ export const text = {
     no_claim: 'This shows what was measured, how, and against whose limits. It is no approval.',
   },
   captures: { title: 'Captures', empty: 'Nothing captured yet.', go: 'To the parts' },
+  phone: {
+    title: 'This phone',
+    why: 'Every phone reads a little wrong. One minute on a table finds by how much, and ± gets smaller.',
+    case: 'The phone is',
+    inCase: 'in its case',
+    bare: 'bare',
+    side: 'Side that lies on the part',
+    unchecked: 'not yet checked',
+    /** @param {number} ms */
+    checked: (ms) => `checked ${clock(ms)}, ${until(ms)} in the same place`,
+    /** @param {string} time */
+    over: (time) => `checked ${time}: over an hour ago, counts no more`,
+    place: 'Warmth moves the zero: check again after an hour, and where it is warmer or colder.',
+    turn: 'One-minute turn',
+    poses: 'Any pose',
+  },
+  turn: {
+    title: 'Turn',
+    edge: 'the phone along a straight edge on a table',
+    /** @param {number} n @param {number} of */
+    count: (n, of) => `${n} of ${of}.`,
+    lay: 'Lay it on a firm table as drawn, long side along a straight edge.',
+    half: 'Turn it end for end on the same spot, along the same edge.',
+    quarter: 'Turn it by a quarter on the same spot, against the same edge.',
+    keep: 'Keep',
+    turned: 'It is turned',
+    four: 'Four quarters: better',
+    two: 'Two placements',
+    over: 'Start over',
+    again: 'Once more',
+    done: 'Done',
+    found: 'This phone reads',
+    high: 'too high',
+    low: 'too low',
+    lengthwise: 'lengthwise',
+    crosswise: 'crosswise',
+    /** @param {number} ms */
+    takenOff: (ms) => `Taken off from now on; ${until(ms)} in the same place.`,
+    errors: {
+      not_turned: 'It was not turned. Turn it as drawn, keep it still, then tap Keep.',
+      turn_too_old: 'More than three minutes between two placements. Start over, a little quicker.',
+      tipped:
+        'The placements do not fit together: it rocked or was tipped. Wipe table and phone, start over.',
+      zero_too_large:
+        'That would be more than any sensor is wrong by. Was the table moved, or the phone put on something? Start over.',
+      pairs_disagree:
+        'The two pairs find different things. Use a firmer table, keep to the same spot, start over.',
+      not_opposite:
+        'Two placements were not end for end. Turn as drawn, along the same edge; start over.',
+      wrong_count: 'A placement is missing. Start over.',
+    },
+  },
+  poses: {
+    title: 'Any pose',
+    why: 'Lean the phone in nine or more different ways and keep each. This finds its zero for every side at once.',
+    /** @param {number} n */
+    count: (n) => `${count(n, 'pose', 'poses')} kept`,
+    keep: 'Keep this pose',
+    over: 'Start over',
+    both: 'Calibrated, for both of the phone’s sensors. It counts for an hour in the same place; more poses make it better.',
+    one: 'Calibrated, for acceleration only: in too few poses did the phone’s two sensors agree. Keep more, each after three seconds of rest.',
+    ways: [
+      'face up, and face down',
+      'on its left long edge, and on its right one',
+      'on its bottom edge, and on its top edge',
+      'leaning between these, against a box or a wall',
+    ],
+    refusals: {
+      too_few_poses: 'At least nine are needed.',
+      pose_taken: 'Too near to a pose that is kept. Lean it another way.',
+      full: 'No room for more poses. Start over if it does not fit.',
+      one_sided: 'One side never looked both up and down. Go through the list below.',
+      singular: 'The poses are too much alike. Lean it in other ways.',
+      no_convergence: 'The poses fit no sensor. Start over; keep it quite still each time.',
+      too_large: 'That would be more than any sensor is wrong by. Start over.',
+      does_not_fit: 'The poses contradict each other: one was not at rest. Start over.',
+    },
+  },
+  level: {
+    title: 'Vehicle level',
+    how: 'Lay the phone on the rail or floor that the part is bolted to, top edge the way it points on the part.',
+    where: 'It lies on',
+    surfaces: { metal_face: 'the rail', sheet: 'the cab floor' },
+    lengthwise: 'lengthwise',
+    crosswise: 'crosswise',
+    keep: 'Keep as level',
+    again: 'Read again',
+    done: 'Done',
+    forget: 'Forget it',
+    terms: 'About the vehicle',
+    unread: 'not read',
+    /** @param {number} ms */
+    read: (ms) => `read ${clock(ms)}, ${until(ms)} if it stands still`,
+    /** @param {string} time */
+    over: (time) => `read ${time}: over an hour ago, read it again`,
+    asBefore: 'The vehicle stands as before.',
+    /** @param {string} time */
+    moved: (time) =>
+      `The vehicle has moved since ${time}: answers in the vehicle taken since then no longer count.`,
+    movedSince: 'the vehicle moved after this: its answer no longer counts',
+    inVehicle: 'in the vehicle',
+    /** @param {string} angle */
+    takes: (angle) => `slope takes ${angle} of margin`,
+    takesAll: 'slope can take all of the margin',
+    points: 'Against the phone on the rail, the part points',
+    pointings: {
+      same: 'the same way',
+      left: 'to the left',
+      opposite: 'the opposite way',
+      right: 'to the right',
+    },
+  },
+  levelRefusals: {
+    stale: 'vehicle level is over an hour old: read it again',
+    no_heading: 'so near plumb there is no heading: use another face',
+    too_steep: 'Too steep for a rail or a floor: lay the phone flat, screen up.',
+  },
+  vehicle: {
+    title: 'About the vehicle',
+    working: 'Slope it works on',
+    workingWhy: 'Steepest slope the heater runs on; 0 where nothing is known.',
+    lean: 'Lean on known level ground',
+    leanWhy:
+      'How the rail or floor leans when the vehicle stands level. Assumed 0, to 1°, until it is read.',
+    heading: 'Direction of the part',
+    headingWhy: 'How well the part’s direction against the phone on the rail is known: by eye 5.',
+    fields: {
+      heading_deg: 'standard uncertainty',
+      lean_lengthwise_deg: 'lengthwise, head end up',
+      lean_crosswise_deg: 'crosswise, left side up',
+      rake_deg: 'standard uncertainty',
+      working_lengthwise_deg: 'lengthwise',
+      working_crosswise_deg: 'crosswise',
+    },
+    wrong: {
+      heading_deg: 'Enter 1 to 45.',
+      lean_lengthwise_deg: 'Enter −15 to 15.',
+      lean_crosswise_deg: 'Enter −15 to 15.',
+      rake_deg: 'Enter 0.1 to 10.',
+      working_lengthwise_deg: 'Enter 0 to 45.',
+      working_crosswise_deg: 'Enter 0 to 45.',
+    },
+    readHere: 'Read it here: this ground is known to be level',
+    readDone: 'Put into the fields. Look it through, then save.',
+    save: 'Save',
+    saved: 'saved',
+    unsaved: 'not saved yet',
+    notANumber: 'Enter a number, such as 2 or 2.5.',
+    wrongField: 'See the field that is marked.',
+  },
   settings: {
     title: 'Units',
     angle: 'Angles',
@@ -350,7 +525,12 @@ export const text = {
     rollLeft: 'Roll −',
     rollRight: 'Roll +',
     knock: 'Knock',
-    turn: 'Turn round',
+    turn: 'Other end up',
+    end: 'End for end',
+    quarter: 'By a quarter',
+    table: 'To the table',
+    rail: 'To the rail',
+    part: 'To the part',
     trace: 'Play a recording',
     tracePlaying: 'Playing a recording …',
     leave: 'Leave',
@@ -380,6 +560,7 @@ export const text = {
     preferredLow: 'preferred from',
     preferredHigh: 'preferred to',
     atLimit: 'may sit exactly at the limit',
+    inOperation: 'holds on the slopes the vehicle works on',
     allowance: 'allowance from the manual',
     basis: 'on whose word',
     source: 'document and page, or clause and vehicles',

@@ -4,6 +4,8 @@
  * @typedef {'heater' | 'pump' | 'filter' | 'pipe'} PartId
  * @typedef {'within' | 'beyond' | 'not_proven' | 'none'} Verdict
  * @typedef {'tail' | 'head' | 'cant_tell' | 'photo'} End
+ * @typedef {'assumed' | 'found' | 'turn'} ZeroBy
+ * @typedef {'same' | 'left' | 'opposite' | 'right'} Pointing
  * @typedef {'manual' | 'law' | 'trade_usage' | 'assumed'} Basis
  *
  * @typedef {object} LimitLine
@@ -16,6 +18,7 @@
  * @property {number | null} allowance_deg
  * @property {Basis} basis
  * @property {string} source
+ * @property {boolean} holds_in_operation
  * @property {number | null} length_mm
  *
  * @typedef {object} LimitSet
@@ -60,6 +63,9 @@
  * @property {End[]} ends
  * @property {LimitSet} default_limits
  * @property {LimitSet} blank_limits
+ * @property {ZeroBy[]} zeros
+ * @property {Pointing[]} pointings
+ * @property {(string | null)[]} level_refusals
  *
  * @typedef {object} Advice
  * @property {string} kind
@@ -98,11 +104,29 @@
  * @property {number} step_m_s2
  * @property {number} rate_hz
  * @property {number} samples
- * @property {boolean} phone_checked
+ * @property {ZeroBy} zero_by
  * @property {number[]} up
  * @property {number} pitch_deg
  * @property {number | null} roll_deg
  * @property {CheckReport[]} checks
+ * @property {VehicleReport | null} vehicle
+ *
+ * @typedef {object} VehicleTerms degrees
+ * @property {number} heading_deg
+ * @property {number} lean_lengthwise_deg
+ * @property {number} lean_crosswise_deg
+ * @property {number} rake_deg
+ * @property {number} working_lengthwise_deg
+ * @property {number} working_crosswise_deg
+ *
+ * @typedef {object} VehicleReport
+ * @property {number[]} level_up
+ * @property {number} level_age_s
+ * @property {VehicleTerms} terms
+ * @property {Pointing} pointing
+ * @property {string | null} refused
+ * @property {CheckReport[]} checks
+ * @property {({ slope_deg: number, takes_deg: number | null, decides: boolean } | null)[]} working
  *
  * @typedef {object} Capture
  * @property {number} [id] given by the store
@@ -113,6 +137,9 @@
  * @property {string} app_version
  * @property {string} limits_name
  * @property {Report} report
+ * @property {string[]} in_operation checks whose limit held in operation
+ * @property {number | null} found_ms when the phone had been checked
+ * @property {number | null} level_ms when the vehicle's level had been read
  * @property {Blob | null} photo
  *
  * @typedef {object} Settings
@@ -121,6 +148,12 @@
  * @property {number} sign learnt sign of this browser's gravity, 0 while not known
  * @property {Record<string, string>} placements last "hold/surface" by part
  * @property {boolean | null} persisted the browser's answer to "keep this"
+ * @property {number} device a number for this phone, 0 until one is drawn
+ * @property {boolean} in_case
+ * @property {number[]} findings what was found of this phone, as core gives it
+ * @property {VehicleTerms} vehicle what was told of the vehicle
+ * @property {{ at_ms: number, moved: boolean }[]} levels when levels were read, and whether the
+ *   vehicle had moved since the one before
  *
  * @typedef {import('./store.js').Store} Store
  * @typedef {import('./engine.js').Engine} Engine

@@ -1,4 +1,4 @@
-// Angles and lengths as people write them. Display only: no verdict comes from here.
+// Angles, lengths and times as people write them. Display only: no verdict comes from here.
 
 const RAD = Math.PI / 180;
 /** Steeper than this, percent and mm/m say nothing any more. */
@@ -106,4 +106,13 @@ export function parseNumber(text) {
   if (plain === '') return null;
   if (!/^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain)) throw new Error('not_a_number');
   return Number(plain);
+}
+
+/** Time of day, with the date where it is not today's. @param {string | number} when ISO 8601 or ms */
+export function clock(when) {
+  const at = new Date(when);
+  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
+  const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
+  if (at.toDateString() === new Date().toDateString()) return time;
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())} ${time}`;
 }

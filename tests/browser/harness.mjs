@@ -135,7 +135,7 @@ export async function sensors(browser, types = ALL) {
   let pump;
   const feed = {
     /** One pose: up vector in the device frame; `extra` is added to the acceleration. */
-    async pose(up, { g = 9.80665, extra = [0, 0, 0], fused = up } = {}) {
+    async pose(up, { g = 9.80665, extra = [0, 0, 0], fused = up, alpha = 0 } = {}) {
       const [x, y, z] = up.map((v, i) => g * v + extra[i]);
       const wanted = [];
       if (types.includes('accelerometer')) wanted.push(put('accelerometer', { xyz: { x, y, z } }));
@@ -144,7 +144,7 @@ export async function sensors(browser, types = ALL) {
       if (types.includes('gyroscope')) wanted.push(put('gyroscope', { xyz: { x: 0, y: 0, z: 0 } }));
       if (types.includes('relative-orientation')) {
         const [beta, gamma] = anglesOfUp(fused);
-        wanted.push(put('relative-orientation', { quaternion: quaternion(0, beta, gamma) }));
+        wanted.push(put('relative-orientation', { quaternion: quaternion(alpha, beta, gamma) }));
       }
       await Promise.all(wanted);
     },
@@ -188,16 +188,23 @@ export function upFor(hold, deg, rollDeg = 0) {
   return [s, c * cr, -c * sr];
 }
 
+/** The same phone turned by half about the normal of what it lies on: a half turn keeps what lies
+ * along the axis and turns the rest round. */
+export function endForEnd(hold, up) {
+  const along = { back: 2, long_edge: 0, short_edge: 1 }[hold];
+  return up.map((v, i) => (i === along ? v : -v));
+}
+
 /** Synthetic events with any precision and sign, as an engine that does not round would send. */
-export async function synthetic(page, { a, angles = null, hz = 60 }) {
+export async function synthetic(page, { a, angles = null, alpha = 0, hz = 60 }) {
   await page.evaluate(
-    ({ a, angles, hz }) => {
+    ({ a, angles, alpha, hz }) => {
       clearInterval(window.syntheticPump);
       if (!a) return;
       window.syntheticPump = setInterval(() => {
         if (angles)
           dispatchEvent(
-            new DeviceOrientationEvent('deviceorientation', { alpha: 0, beta: angles[0], gamma: angles[1] }),
+            new DeviceOrientationEvent('deviceorientation', { alpha, beta: angles[0], gamma: angles[1] }),
           );
         const n = () => 0.01 * (Math.random() + Math.random() + Math.random() - 1.5);
         const [x, y, z] = a.map((v) => (v === null ? null : v + n()));
@@ -209,7 +216,7 @@ export async function synthetic(page, { a, angles = null, hz = 60 }) {
         );
       }, 1000 / hz);
     },
-    { a, angles, hz },
+    { a, angles, alpha, hz },
   );
 }
 
@@ -239,9 +246,19 @@ export async function axe(page) {
 /** Taps what carries the action. */
 export const tap = (page, action) => page.click(`[data-action="${action}"]:visible`);
 
-/** Waits until the live screen shows a reading, or a named reason. */
-export const waitReason = (page, reason, timeout = 15_000) =>
-  page.waitForSelector(`[data-screen="live"][data-reason="${reason}"]`, { timeout });
+/** Waits until the live screen, or another one, has a reading, or a named reason for none. */
+export const waitReason = (page, reason, { timeout = 15_000, screen = 'live' } = {}) =>
+  page.waitForSelector(`[data-screen="${screen}"][data-reason="${reason}"]`, { timeout });
+
+/** Moves the page's wall clock on, by ms; from then on, over reloads too. */
+export async function later(page, ms) {
+  const shift = (by) => {
+    const now = Date.now;
+    Date.now = () => now() + by;
+  };
+  await page.addInitScript(shift, ms);
+  await page.evaluate(shift, ms);
+}
 
 /** From the first screen to the live one. `answers` in the order of the questions. */
 export async function toLive(page, part, answers, { hold, surface } = {}) {

@@ -8,10 +8,11 @@ import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { axe, launch, sensors, serve, tap, upFor, waitReason } from './harness.mjs';
+import { keep, toParts } from './rig.mjs';
 
 const SHOTS = join(dirname(fileURLToPath(import.meta.url)), 'shots/latest');
 const LEAST_PX = 64;
-const MEASURING = ['start', 'parts', 'hold', 'ends', 'live', 'captured'];
+const MEASURING = ['start', 'parts', 'phone', 'turn', 'poses', 'level', 'hold', 'ends', 'live', 'captured'];
 
 let server;
 before(async () => {
@@ -47,6 +48,7 @@ for (const [width, height] of [
       const pose = { deg: -30, roll: 3 };
       const noise = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
       feed.keep(() => ({ up: upFor('back', pose.deg, pose.roll), extra: noise() }));
+      const overflow = () => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
       const look = async (screen, name = screen) => {
         await page.waitForSelector(`[data-screen="${screen}"]`);
         await page.screenshot({ path: join(SHOTS, `${name}-${width}x${height}-${colorScheme}.png`) });
@@ -66,7 +68,6 @@ for (const [width, height] of [
       await page.waitForSelector('[data-screen="live"]');
       await waitReason(page, '');
       await look('live', 'live-heater');
-      const overflow = () => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
       assert.ok((await overflow()) <= 0, `the live screen scrolls by ${await overflow()} px`);
       // Nothing moves while measuring: places stay as the reading comes and goes.
       const places = () =>
@@ -116,6 +117,49 @@ for (const [width, height] of [
       }
       await tap(page, 'capture');
       await page.waitForSelector('.saved:not([data-saved="no"])');
+      await page.reload();
+      await tap(page, 'allow');
+      await tap(page, 'phone');
+      await look('phone');
+      await tap(page, 'turn');
+      Object.assign(pose, { deg: 1, roll: 1 });
+      await keep(page);
+      await look('turn', 'turn-second');
+      await keep(page);
+      await look('turn', 'turn-refused');
+      await page.goBack();
+      await tap(page, 'poses');
+      await keep(page, 'keep-pose', 'poses');
+      await look('poses');
+      await toParts(page);
+      await tap(page, 'level');
+      await keep(page, 'keep-level', 'level');
+      await look('level');
+      await tap(page, 'vehicle');
+      await page.fill('#f-working_lengthwise_deg', '10');
+      await tap(page, 'save-vehicle');
+      await look('vehicle');
+      await toParts(page);
+      await look('parts', 'parts-level');
+      await tap(page, 'part-heater');
+      await look('hold', 'hold-pointing');
+      pose.deg = -30;
+      await tap(page, 'hold-next');
+      await tap(page, 'end-head');
+      await tap(page, 'end-head');
+      await page.waitForSelector('[data-screen="live"]');
+      await waitReason(page, '');
+      await look('live', 'live-in-vehicle');
+      assert.ok((await overflow()) <= 0, `in the vehicle: the live screen scrolls by ${await overflow()} px`);
+      await tap(page, 'turn-part');
+      await waitReason(page, 'not_turned');
+      await look('live', 'live-turning');
+      assert.ok((await overflow()) <= 0, `while turning it scrolls by ${await overflow()} px`);
+      await tap(page, 'cancel-turn');
+      await waitReason(page, '');
+      await tap(page, 'capture');
+      await page.waitForSelector('.saved:not([data-saved="no"])');
+      await look('captured', 'captured-in-vehicle');
       await page.reload();
       for (const action of ['captures', 'limits', 'settings']) {
         await tap(page, action);

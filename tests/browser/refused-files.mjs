@@ -50,4 +50,5 @@ export const REFUSED = [
   ['two of a surface', withSet({ surfaces: [SURFACE, SURFACE] }), /surface/],
   ['surfaces that are no list', withSet({ surfaces: {} }), /^Refused: surfaces/],
   ['a flag in text', withLine({ at_limit_allowed: 'yes' }), /at_limit_allowed/],
+  ['another flag in text', withLine({ holds_in_operation: 1 }), /holds_in_operation/],
 ];

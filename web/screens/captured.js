@@ -3,38 +3,27 @@
 import { button, h } from '../dom.js';
 import {
   fellBack,
+  hasMovedSince,
   uText,
   valueText,
   verdictNote,
   verdictWord,
-  viewOfReport,
+  viewsOfCapture,
   whatToDo,
   whoseLimit,
   worstFirst,
+  zeroWords,
 } from '../sentences.js';
+import { clock } from '../units.js';
 import { frame, verdictFrame } from './frame.js';
 import { partVerdict } from './parts.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('../types.js').Capture} Capture */
 
-/** Time of day, with the date where it is not today's. @param {string} iso */
-export function clock(iso) {
-  const at = new Date(iso);
-  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
-  const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
-  if (at.toDateString() === new Date().toDateString()) return time;
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())} ${time}`;
-}
-
-/** One check of a capture, in words. @param {Context} ctx @param {import('../types.js').CheckReport} report */
-export function checkWords(ctx, report) {
-  const v = viewOfReport(report);
-  const name = /** @type {Record<string, string>} */ (ctx.text.checks)[v.id];
-  return h(
-    'article',
-    { class: 'check', 'data-check': v.id },
-    h('h3', {}, name),
+/** @param {Context} ctx @param {import('../sentences.js').CheckView} v */
+function answer(ctx, v) {
+  return [
     h(
       'p',
       { class: 'number' },
@@ -43,15 +32,52 @@ export function checkWords(ctx, report) {
       h('span', { class: 'u' }, uText(ctx, v)),
     ),
     verdictFrame(v.verdict, verdictWord(ctx, v), v.basis),
-    h('span', { class: 'note' }, verdictNote(ctx, v)),
-    h('p', { class: 'does' }, whatToDo(ctx, v)),
+  ];
+}
+
+/** Why there is nothing in the vehicle, or why it no longer counts. @param {Context} ctx @param {Capture} capture */
+function levelTrouble(ctx, capture) {
+  if (hasMovedSince(ctx, capture)) return ctx.text.level.movedSince;
+  const refused = capture.report.vehicle?.refused;
+  return refused ? /** @type {Record<string, string>} */ (ctx.text.levelRefusals)[refused] : '';
+}
+
+/** One check of a capture, in words. @param {Context} ctx @param {Capture} capture @param {number} i */
+export function checkWords(ctx, capture, i) {
+  const { parked, inVehicle, equal, working } = viewsOfCapture(ctx, capture)[i];
+  const trouble = capture.report.vehicle && levelTrouble(ctx, capture);
+  const name = /** @type {Record<string, string>} */ (ctx.text.checks)[parked.id];
+  return h(
+    'article',
+    { class: equal && inVehicle ? 'check equal' : 'check', 'data-check': parked.id },
+    h('h3', {}, name),
+    ...answer(ctx, parked),
+    h('span', { class: 'note' }, verdictNote(ctx, parked)),
+    h('p', { class: 'does' }, whatToDo(ctx, parked)),
+    (inVehicle || trouble) &&
+      h(
+        'div',
+        { class: 'in-vehicle' },
+        h('span', {}, ctx.text.level.inVehicle),
+        ...(inVehicle ? answer(ctx, inVehicle) : []),
+        h('span', { class: 'why' }, trouble || working),
+        inVehicle &&
+          !trouble &&
+          inVehicle.verdict !== 'within' &&
+          h('p', { class: 'does' }, whatToDo(ctx, inVehicle)),
+      ),
     h(
       'p',
       { class: 'source' },
-      whoseLimit(ctx, v),
-      fellBack(ctx, v) ? ` ${ctx.text.details.fallback}` : '',
+      whoseLimit(ctx, parked),
+      fellBack(ctx, parked) ? ` ${ctx.text.details.fallback}` : '',
     ),
   );
+}
+
+/** Which zero this capture stands on. @param {Context} ctx @param {Capture} capture */
+export function zeroOf(ctx, capture) {
+  return zeroWords(ctx, capture.report.zero_by, capture.found_ms);
 }
 
 /** The part to go on with: the next one in the order of the work without a capture.
@@ -88,8 +114,8 @@ export function captured(ctx, { capture }) {
     [
       title,
       trouble,
-      ...worstFirst(report.checks).map((c) => checkWords(ctx, c)),
-      h('p', { class: 'source' }, ctx.text.live.unchecked),
+      ...worstFirst(report.checks).map((c) => checkWords(ctx, capture, report.checks.indexOf(c))),
+      h('p', { class: 'source' }, `${zeroOf(ctx, capture)}.`),
       button(t.where, 'where', () => ctx.go('details', { capture }), 'row'),
     ],
     [

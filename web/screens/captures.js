@@ -1,23 +1,44 @@
 // The list of captures, newest first.
 
 import { button, h } from '../dom.js';
-import { uText, valueText, verdictNote, viewOfReport, worstFirst } from '../sentences.js';
-import { clock } from './captured.js';
+import {
+  allChecks,
+  hasMovedSince,
+  uText,
+  valueText,
+  verdictNote,
+  verdictWord,
+  viewsOfCapture,
+  worstFirst,
+} from '../sentences.js';
+import { clock } from '../units.js';
+import { zeroOf } from './captured.js';
 import { frame, verdictFrame } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
 
 /** @param {Context} ctx @param {import('../types.js').Capture} capture */
 function row(ctx, capture) {
-  const worst = worstFirst(capture.report.checks)[0];
-  const lines = capture.report.checks.map((c) => {
-    const v = viewOfReport(c);
-    const name = /** @type {Record<string, string>} */ (ctx.text.checks)[v.id];
-    return h(
-      'small',
-      { 'data-check': c.id },
-      `${name} ${valueText(ctx, v)} ${uText(ctx, v)} ${verdictNote(ctx, v)}`,
-    );
+  const { level, checks } = ctx.text;
+  const worst = worstFirst(allChecks(ctx, capture))[0];
+  const moved = hasMovedSince(ctx, capture);
+  const lines = viewsOfCapture(ctx, capture).flatMap(({ parked, inVehicle, equal }) => {
+    const both = [
+      h(
+        'small',
+        { 'data-check': parked.id },
+        `${/** @type {Record<string, string>} */ (checks)[parked.id]} ${valueText(ctx, parked)} ${uText(ctx, parked)} ${verdictNote(ctx, parked)}`,
+      ),
+      inVehicle &&
+        !moved &&
+        h(
+          'small',
+          {},
+          `${level.inVehicle} ${valueText(ctx, inVehicle)} ${uText(ctx, inVehicle)}, ${verdictWord(ctx, inVehicle)}`,
+        ),
+    ];
+    // The vehicle's first where the limit holds in operation.
+    return equal ? both.reverse() : both;
   });
   return h(
     'li',
@@ -35,6 +56,8 @@ function row(ctx, capture) {
         { class: 'words' },
         h('b', {}, `${ctx.text.parts[capture.report.part]}, ${clock(capture.taken_at)}`),
         ...lines,
+        h('small', {}, zeroOf(ctx, capture)),
+        moved && h('small', { class: 'moved' }, level.movedSince),
       ),
       worst ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis) : null,
     ),

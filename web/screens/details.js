@@ -1,8 +1,9 @@
 // Where ± comes from, one tap deeper.
 
 import { button, h } from '../dom.js';
-import { formatAngle } from '../units.js';
-import { checkWords, clock } from './captured.js';
+import { hasMovedSince } from '../sentences.js';
+import { clock, formatAngle } from '../units.js';
+import { checkWords, zeroOf } from './captured.js';
 import { frame } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -10,34 +11,41 @@ import { frame } from './frame.js';
 /** @param {Record<string, string>} table @param {string} name */
 const of = (table, name) => table[name];
 
-/** @param {Context} ctx @param {import('../types.js').CheckReport} c */
-function budget(ctx, c) {
+/** A check's contributions, largest first. @param {Context} ctx @param {import('../types.js').CheckReport} c */
+function table(ctx, c) {
   const largest = Math.max(...c.contributions.map((x) => x.u_deg));
-  const sorted = [...c.contributions].sort((a, b) => b.u_deg - a.u_deg);
+  const sorted = c.contributions.filter((x) => x.u_deg).sort((a, b) => b.u_deg - a.u_deg);
+  return h(
+    'table',
+    {},
+    ...sorted.map((x) => {
+      const bar = h('meter', {
+        min: 0,
+        max: 1,
+        value: largest ? x.u_deg / largest : 0,
+        'aria-hidden': 'true',
+      });
+      return h(
+        'tr',
+        { 'data-source': x.name },
+        h('th', { scope: 'row' }, of(ctx.text.sources, x.name)),
+        h('td', {}, `${x.u_deg.toFixed(2)}°`),
+        h('td', {}, bar),
+      );
+    }),
+  );
+}
+
+/** @param {Context} ctx @param {import('../types.js').Capture} capture @param {number} i */
+function budget(ctx, capture, i) {
+  const c = capture.report.checks[i];
+  const inVehicle = capture.report.vehicle?.checks[i];
   const t = ctx.text.details;
   return h(
     'section',
     { class: 'budget', 'data-check': c.id },
-    checkWords(ctx, c),
-    h(
-      'table',
-      {},
-      ...sorted.map((x) => {
-        const bar = h('meter', {
-          min: 0,
-          max: 1,
-          value: largest ? x.u_deg / largest : 0,
-          'aria-hidden': 'true',
-        });
-        return h(
-          'tr',
-          { 'data-source': x.name },
-          h('th', { scope: 'row' }, of(ctx.text.sources, x.name)),
-          h('td', {}, `${x.u_deg.toFixed(2)}°`),
-          h('td', {}, bar),
-        );
-      }),
-    ),
+    checkWords(ctx, capture, i),
+    table(ctx, c),
     c.k === null ? null : h('p', { class: 'source' }, t.k(c.k.toFixed(2))),
     c.probability === null
       ? null
@@ -45,7 +53,17 @@ function budget(ctx, c) {
     c.end_told === null
       ? null
       : h('p', { class: 'source' }, `${t.endTold}: ${t.endWords[c.end_told]}`),
+    ...(inVehicle ? [h('h3', {}, ctx.text.level.inVehicle), table(ctx, inVehicle)] : []),
   );
+}
+
+/** Which level the answers in the vehicle stand on. @param {Context} ctx @param {import('../types.js').Capture} capture */
+function levelWords(ctx, capture) {
+  const { vehicle } = capture.report;
+  if (!vehicle || capture.level_ms === null) return null;
+  const { details, level } = ctx.text;
+  const pointing = `${level.points}: ${level.pointings[vehicle.pointing]}`;
+  return h('p', { class: 'source' }, `${details.level(clock(capture.level_ms))}, ${pointing}`);
 }
 
 /** @param {Context} ctx @param {{ capture: import('../types.js').Capture }} params */
@@ -65,12 +83,14 @@ export function details(ctx, { capture }) {
         { class: 'summary' },
         `${ctx.text.parts[report.part]}, ${clock(capture.taken_at)}, ${of(ctx.text.holds, report.hold)} ${of(ctx.text.surfaces, report.surface)}`,
       ),
-      ...report.checks.map((c) => budget(ctx, c)),
+      hasMovedSince(ctx, capture) ? h('p', { class: 'trouble' }, ctx.text.level.movedSince) : null,
+      ...report.checks.map((_, i) => budget(ctx, capture, i)),
+      levelWords(ctx, capture),
       h('p', { class: 'source' }, t.standard),
       h(
         'p',
         { class: 'source' },
-        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${ctx.text.live.unchecked}`,
+        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${zeroOf(ctx, capture)}.`,
       ),
       report.roll_deg === null
         ? h('p', { class: 'source' }, ctx.text.hold.no_roll)
@@ -79,7 +99,7 @@ export function details(ctx, { capture }) {
             { class: 'source' },
             `pitch ${formatAngle(report.pitch_deg)}, roll ${formatAngle(report.roll_deg)}`,
           ),
-      photo || h('span', {}),
+      photo,
       h('p', { class: 'source' }, t.no_claim),
     ],
     [button(t.back, 'details-back', () => history.back())],

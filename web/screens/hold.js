@@ -1,8 +1,10 @@
 // How to hold the phone to this part, drawn; what that hold gives; the others a tap away.
 
 import { button, h } from '../dom.js';
+import { levelCounts } from '../counts.js';
 import { holdPicture } from '../drawings/hold.js';
-import { frame } from './frame.js';
+import { pointingPicture } from '../drawings/table.js';
+import { frame, pick } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('../types.js').Placement} Placement */
@@ -27,7 +29,7 @@ export function hold(ctx, { part, other }) {
   /** @param {Placement} p */
   const gives = (p) => `${t.hold.gives}: ${p.checks.map((c) => of(t.checks, c)).join(', ')}`;
   const caution = h('p', { class: 'caution' }, t.cautions[part]);
-  const words = { topEdge: t.hold.topEdge, screen: t.hold.screen, head: t.headEnd[part] };
+  const words = { topEdge: t.hold.topEdge, head: t.headEnd[part] };
   if (other) {
     const rows = entry.placements.map((p) =>
       h(
@@ -83,6 +85,7 @@ export function hold(ctx, { part, other }) {
         `${of(t.hold.how, chosen.hold)} ${t.headEnd[part]}.`,
       ),
       h('p', { class: 'source' }, gives(chosen)),
+      levelCounts(ctx.engine) && pointing(ctx, part),
       caution,
     ],
     [
@@ -90,6 +93,18 @@ export function hold(ctx, { part, other }) {
       button(t.hold.next, 'hold-next', () => take(chosen)),
     ],
   );
+}
+
+/** Which way the part points against the phone on the rail.
+ * @param {Context} ctx @param {import('../types.js').PartId} part */
+function pointing(ctx, part) {
+  const t = ctx.text.level;
+  const ways = ctx.engine.catalogue.pointings.map(
+    (way) => /** @type {const} */ ([way, h('span', {}, pointingPicture(way), t.pointings[way])]),
+  );
+  return pick(t.points, 'pointing', ways, ctx.pointings[part] ?? ways[0][0], (way) => {
+    ctx.pointings[part] = way;
+  });
 }
 
 /** @param {Record<string, string>} table @param {string} name */

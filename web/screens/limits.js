@@ -2,63 +2,34 @@
 // field that it names, and nothing typed is lost.
 
 import { button, h } from '../dom.js';
-import { lengthFromField, lengthToField, parseNumber } from '../units.js';
 import { bringIn, copyOut } from '../exchange.js';
+import { FieldError, Fields } from '../fields.js';
+import { lengthFromField, lengthToField } from '../units.js';
 import { frame } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
 /** @typedef {import('../types.js').LimitLine} LimitLine */
 
-class FieldError extends Error {
-  /** @param {string} field @param {string} message */
-  constructor(field, message) {
-    super(message);
-    this.field = field;
-  }
-}
-
 /** The fields of a set, by the names that core uses in its messages. */
 class Form {
   /** @param {Context} ctx */
   constructor(ctx) {
     this.ctx = ctx;
-    /** @type {Map<string, HTMLInputElement | HTMLSelectElement>} */
-    this.fields = new Map();
+    this.fields = new Fields(ctx.text.limits.notANumber);
     /** Lengths as kept, by field: one that nobody touched keeps its last digit. @type {Map<string, number>} */
     this.lengths = new Map();
     this.el = h('div', { class: 'form' });
   }
 
-  /** @param {string} field @param {string} label @param {HTMLInputElement | HTMLSelectElement} input */
-  #field(field, label, input) {
-    const id = `f-${field.replaceAll('.', '-')}`;
-    const message = h('p', { class: 'trouble', id: `${id}-m`, hidden: true });
-    input.id = id;
-    input.dataset.field = field;
-    this.fields.set(field, input);
-    return h('div', { class: 'field' }, h('label', { for: id }, label), input, message);
-  }
-
-  /** @param {string} field @param {string} label @param {number | null} value */
-  #number(field, label, value) {
-    const input = h('input', {
-      type: 'text',
-      inputmode: 'decimal',
-      autocomplete: 'off',
-      value: value === null ? '' : String(value),
-    });
-    return this.#field(field, label, input);
-  }
-
   /** @param {LimitSet} set */
   fill(set) {
     const t = this.ctx.text.limits;
-    this.fields.clear();
+    this.fields.inputs.clear();
     this.lengths.clear();
     const name = h('input', { type: 'text', value: set.name, maxlength: 64, autocomplete: 'off' });
     this.el.replaceChildren(
-      this.#field('name', t.name, name),
+      this.fields.field('name', t.name, name),
       ...this.ctx.engine.catalogue.checks.map(({ id }) =>
         this.#card(
           id,
@@ -73,8 +44,8 @@ class Form {
         ...set.surfaces.flatMap((s) => {
           const words = /** @type {Record<string, string>} */ (this.ctx.text.surfaces)[s.surface];
           return [
-            this.#number(`${s.surface}.hold_deg`, `${words}, ${t.hold} °`, s.hold_deg),
-            this.#number(`${s.surface}.align_deg`, `${words}, ${t.align} °`, s.align_deg),
+            this.fields.number(`${s.surface}.hold_deg`, `${words}, ${t.hold} °`, s.hold_deg),
+            this.fields.number(`${s.surface}.align_deg`, `${words}, ${t.align} °`, s.align_deg),
           ];
         }),
       ),
@@ -88,7 +59,6 @@ class Form {
     const missing = [];
     if (line?.low_deg == null && line?.high_deg == null) missing.push(t.limitMissing);
     if (line?.at_limit_allowed && line.allowance_deg === null) missing.push(t.allowanceMissing);
-    const atLimit = h('input', { type: 'checkbox', checked: line?.at_limit_allowed === true });
     const basis = h(
       'select',
       {},
@@ -110,42 +80,33 @@ class Form {
       h('legend', {}, /** @type {Record<string, string>} */ (text.checks)[id]),
       h('p', { class: 'source' }, /** @type {Record<string, string>} */ (text.axis)[id]),
       missing.length ? h('p', { class: 'missing' }, missing.join(', ')) : null,
-      this.#number(`${id}.low_deg`, `${t.low} °`, line?.low_deg ?? null),
-      this.#number(`${id}.high_deg`, `${t.high} °`, line?.high_deg ?? null),
-      this.#number(
+      this.fields.number(`${id}.low_deg`, `${t.low} °`, line?.low_deg ?? null),
+      this.fields.number(`${id}.high_deg`, `${t.high} °`, line?.high_deg ?? null),
+      this.fields.number(
         `${id}.preferred_low_deg`,
         `${t.preferredLow} °`,
         line?.preferred_low_deg ?? null,
       ),
-      this.#number(
+      this.fields.number(
         `${id}.preferred_high_deg`,
         `${t.preferredHigh} °`,
         line?.preferred_high_deg ?? null,
       ),
-      this.#field(`${id}.at_limit_allowed`, t.atLimit, atLimit),
-      this.#number(`${id}.allowance_deg`, `${t.allowance} °`, line?.allowance_deg ?? null),
-      this.#field(`${id}.basis`, t.basis, basis),
-      this.#field(`${id}.source`, t.source, source),
-      this.#number(
+      this.fields.flag(`${id}.at_limit_allowed`, t.atLimit, line?.at_limit_allowed === true),
+      this.fields.number(`${id}.allowance_deg`, `${t.allowance} °`, line?.allowance_deg ?? null),
+      this.fields.flag(
+        `${id}.holds_in_operation`,
+        t.inOperation,
+        line?.holds_in_operation === true,
+      ),
+      this.fields.field(`${id}.basis`, t.basis, basis),
+      this.fields.field(`${id}.source`, t.source, source),
+      this.fields.number(
         `${id}.length_mm`,
         `${t.length} ${settings.system === 'us' ? 'in' : 'mm'}`,
         length,
       ),
     );
-  }
-
-  /** @param {string} field */
-  #text(field) {
-    return this.fields.get(field)?.value ?? '';
-  }
-
-  /** @param {string} field */
-  #parsed(field) {
-    try {
-      return parseNumber(this.#text(field));
-    } catch {
-      throw new FieldError(field, this.ctx.text.limits.notANumber);
-    }
   }
 
   /** @param {string} field @param {number} typed @returns {number} mm */
@@ -160,53 +121,33 @@ class Form {
   read() {
     const { catalogue } = this.ctx.engine;
     const lines = catalogue.checks.map(({ id }) => {
-      const length = this.#parsed(`${id}.length_mm`);
+      const length = this.fields.parsed(`${id}.length_mm`);
       return {
         check: id,
-        low_deg: this.#parsed(`${id}.low_deg`),
-        high_deg: this.#parsed(`${id}.high_deg`),
-        preferred_low_deg: this.#parsed(`${id}.preferred_low_deg`),
-        preferred_high_deg: this.#parsed(`${id}.preferred_high_deg`),
-        at_limit_allowed: /** @type {HTMLInputElement} */ (
-          this.fields.get(`${id}.at_limit_allowed`)
-        ).checked,
-        allowance_deg: this.#parsed(`${id}.allowance_deg`),
-        basis: /** @type {import('../types.js').Basis} */ (this.#text(`${id}.basis`)),
-        source: this.#text(`${id}.source`),
+        low_deg: this.fields.parsed(`${id}.low_deg`),
+        high_deg: this.fields.parsed(`${id}.high_deg`),
+        preferred_low_deg: this.fields.parsed(`${id}.preferred_low_deg`),
+        preferred_high_deg: this.fields.parsed(`${id}.preferred_high_deg`),
+        at_limit_allowed: this.fields.isOn(`${id}.at_limit_allowed`),
+        holds_in_operation: this.fields.isOn(`${id}.holds_in_operation`),
+        allowance_deg: this.fields.parsed(`${id}.allowance_deg`),
+        basis: /** @type {import('../types.js').Basis} */ (this.fields.text(`${id}.basis`)),
+        source: this.fields.text(`${id}.source`),
         length_mm: length === null ? null : this.#length(`${id}.length_mm`, length),
       };
     });
-    const surfaces = catalogue.surfaces.map((surface) => {
-      const hold_deg = this.#parsed(`${surface}.hold_deg`);
-      const align_deg = this.#parsed(`${surface}.align_deg`);
-      if (hold_deg === null)
-        throw new FieldError(`${surface}.hold_deg`, this.ctx.text.limits.notANumber);
-      if (align_deg === null)
-        throw new FieldError(`${surface}.align_deg`, this.ctx.text.limits.notANumber);
-      return { surface, hold_deg, align_deg };
-    });
-    return { format: 'plumbmark-limits', version: 1, name: this.#text('name'), lines, surfaces };
-  }
-
-  /** Puts a complaint at its field; true where there is such a field. @param {string} field @param {string} words */
-  complain(field, words) {
-    for (const input of this.fields.values()) this.#message(input, '');
-    const input = this.fields.get(field);
-    if (!input) return false;
-    this.#message(input, words);
-    input.focus();
-    input.scrollIntoView({ block: 'center' });
-    return true;
-  }
-
-  /** @param {HTMLElement} input @param {string} words */
-  #message(input, words) {
-    const message = document.getElementById(`${input.id}-m`);
-    if (!message) return;
-    message.textContent = words;
-    message.hidden = words === '';
-    input.setAttribute('aria-invalid', String(words !== ''));
-    input.setAttribute('aria-describedby', words ? message.id : '');
+    const surfaces = catalogue.surfaces.map((surface) => ({
+      surface,
+      hold_deg: this.fields.needed(`${surface}.hold_deg`),
+      align_deg: this.fields.needed(`${surface}.align_deg`),
+    }));
+    return {
+      format: 'plumbmark-limits',
+      version: 1,
+      name: this.fields.text('name'),
+      lines,
+      surfaces,
+    };
   }
 }
 
@@ -230,7 +171,7 @@ export function limits(ctx) {
   const save = async () => {
     try {
       const set = ctx.engine.checkLimits(form.read());
-      form.complain('', '');
+      form.fields.complain('', '');
       await ctx.useLimits(set);
       tell(t.saved);
     } catch (error) {
@@ -243,7 +184,7 @@ export function limits(ctx) {
       error instanceof FieldError
         ? [error.field, error.message]
         : fieldAndWords(String(error.message));
-    if (form.complain(field, words)) return tell(t.wrongField);
+    if (form.fields.complain(field, words)) return tell(t.wrongField);
     const stored = /** @type {Record<string, string>} */ (ctx.text.storeErrors)[error.code];
     tell(stored ?? t.refused(String(error.message)));
   };

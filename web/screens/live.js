@@ -1,198 +1,195 @@
-// The measuring screen. Its slots stand still: only texts and drawings inside them change.
+// The measuring screen, plain or blind; from here the phone can be turned end for end on the part.
 
 import { button, h, say } from '../dom.js';
-import { AngleDrawing, Scale } from '../drawings/angle.js';
+import { holdPicture } from '../drawings/hold.js';
 import {
-  uText,
-  valueText,
-  verdictNote,
+  allViews,
   verdictWord,
   viewsOfLive,
   whatToDo,
   whoseLimit,
   worstFirst,
+  zeroWords,
 } from '../sentences.js';
-import { formatAngle } from '../units.js';
 import { play } from '../sound.js';
 import { frame } from './frame.js';
+import { Slot } from './slot.js';
+import { Watch } from './watch.js';
 
 /** @typedef {import('../app.js').Context} Context */
-/** @typedef {import('../sentences.js').CheckView} CheckView */
-
-const TICK_MS = 120;
-
-/** One check's slot: drawing, number, verdict, scale. */
-class Slot {
-  /** @param {Context} ctx @param {string} id */
-  constructor(ctx, id) {
-    this.ctx = ctx;
-    this.id = id;
-    const check = ctx.engine.catalogue.checks.find((c) => c.id === id);
-    if (!check) throw new Error(id);
-    this.drawing = new AngleDrawing(check, ctx.text.live);
-    this.scale = new Scale(check);
-    this.name = h(
-      'span',
-      { class: 'name' },
-      /** @type {Record<string, string>} */ (ctx.text.checks)[id],
-    );
-    this.value = h('span', { class: 'value' });
-    this.u = h('span', { class: 'u' });
-    this.verdict = h('strong', { class: 'verdict' });
-    this.note = h('span', { class: 'note' });
-    this.el = h(
-      'div',
-      { class: 'slot', 'data-check': id },
-      this.drawing.el,
-      h(
-        'div',
-        { class: 'says' },
-        this.name,
-        h('p', { class: 'number' }, this.value, ' ', this.u),
-        this.verdict,
-        this.note,
-        this.scale.el,
-      ),
-    );
-  }
-
-  /** @param {CheckView | null} view @param {string} reason the word when there is no reading */
-  show(view, reason) {
-    const shown = view ?? this.#nothing();
-    this.drawing.draw({ ...shown, label: formatAngle });
-    this.scale.draw({ ...shown, label: formatAngle });
-    say(this.value, view ? valueText(this.ctx, view) : '');
-    say(this.u, view ? uText(this.ctx, view) : '');
-    say(this.verdict, view ? verdictWord(this.ctx, view) : reason);
-    say(this.note, view ? verdictNote(this.ctx, view) : '');
-    this.verdict.dataset.verdict = view ? view.verdict : 'lost';
-    this.verdict.dataset.basis = view?.basis ?? '';
-  }
-
-  /** No reading: no number; the limit stays drawn. */
-  #nothing() {
-    const line = this.ctx.limits.lines.find((l) => l.check === this.id);
-    return {
-      value: NaN,
-      u: NaN,
-      low: line?.low_deg ?? NaN,
-      high: line?.high_deg ?? NaN,
-      preferredLow: line?.preferred_low_deg ?? NaN,
-      preferredHigh: line?.preferred_high_deg ?? NaN,
-      verdict: /** @type {const} */ ('none'),
-    };
-  }
-}
 
 /** @param {Context} ctx @param {{ part: import('../types.js').PartId, blind?: boolean }} params */
 export function live(ctx, { part, blind }) {
   const t = ctx.text;
-  const slots = new Map((ctx.placement?.checks ?? []).map((id) => [id, new Slot(ctx, id)]));
-  const does = h('p', { class: 'does' });
+  const { engine } = ctx;
+  const withVehicle = Boolean(engine.call((l) => l.level_taken_ms));
+  const slots = (ctx.placement?.checks ?? []).map((id) => new Slot(ctx, id, withVehicle));
   const whose = h('p', { class: 'source' });
   const spoken = h('p', { class: 'sr', 'aria-live': 'polite' });
-  const progress = h('progress', { max: 1, value: 0, 'aria-label': t.live.waiting });
-  const capture = button(t.live.capture, 'capture', () => ctx.capture(false));
-  const ask = button('', 'sign', () => {}, 'main');
-  ask.hidden = true;
+  const watch = new Watch(ctx, t.live.capture, 'capture', () => ctx.capture(false));
+  const turning = new PartTurn(ctx, part, watch);
+  const phoneState = h(
+    'button',
+    {
+      type: 'button',
+      class: 'phone-state',
+      'data-action': 'check-phone',
+      click: () => ctx.go('turn', { hold: ctx.placement?.hold }),
+    },
+    t.phone.title,
+  );
   let settled = '';
 
   /** @param {string | null} reason */
-  const offerSign = (reason) => {
-    const needed = reason === 'sign_unknown' || reason === 'sign_flipped';
-    ask.hidden = !needed;
-    capture.hidden = needed;
-    if (!needed) return;
-    say(ask, reason === 'sign_unknown' ? t.faceUp.button : t.learnAgain);
-    ask.onclick = () => {
-      if (reason === 'sign_flipped') return ctx.engine.setSign(0);
-      const sign = ctx.engine.call((l) => l.learn_sign_face_up()) ?? 0;
-      if (sign) ctx.keep({ sign });
-      else say(does, t.faceUp.again);
-    };
+  const show = (reason) => {
+    const views = reason ? [] : viewsOfLive(ctx);
+    const refused = engine.call((l) => l.level_refusal) ?? 0;
+    const why = engine.catalogue.level_refusals[refused];
+    const [word] = watch.words(reason);
+    slots.forEach((slot, i) => {
+      slot.show(views[i] ?? null, word, why ? of(t.levelRefusals, why) : '');
+    });
+    const all = allViews(views);
+    const worst = worstFirst(all)[0];
+    if (worst) {
+      const inVehicle = views.some((v) => v.inVehicle === worst) ? `${t.level.inVehicle}: ` : '';
+      say(watch.hint, inVehicle + whatToDo(ctx, worst));
+      const by = engine.catalogue.zeros[engine.call((l) => l.zero_by) ?? 0];
+      const known = zeroWords(ctx, by, engine.foundAt(ctx.placement?.hold ?? ''));
+      say(phoneState, known);
+      phoneState.dataset.zero = by;
+      say(whose, `${whoseLimit(ctx, worst)} ${known}.`);
+    } else say(whose, '');
+    const state = reason ?? all.map((v) => v.verdict).join();
+    if (state === settled) return;
+    settled = state;
+    say(
+      spoken,
+      reason ? word : all.map((v) => `${of(t.checks, v.id)}: ${verdictWord(ctx, v)}`).join('. '),
+    );
   };
 
   const tick = () => {
-    const now = performance.now();
-    const code = ctx.engine.call((l) => l.tick(now));
-    const reason = code === undefined ? 'trapped' : ctx.engine.catalogue.reasons[code];
-    const views = reason ? [] : viewsOfLive(ctx);
+    const reason = watch.tick();
     el.dataset.reason = reason ?? '';
-    const [word, what] = reason
-      ? /** @type {Record<string, string[]>} */ (t.reasons)[reason]
-      : ['', ''];
-    for (const [id, slot] of slots) slot.show(views.find((v) => v.id === id) ?? null, word);
-    const worst = worstFirst(views)[0];
-    // A hint that answers a tap stays until the state changes.
-    if (worst) say(does, whatToDo(ctx, worst));
-    else if (reason !== settled) say(does, what);
-    say(whose, worst ? `${whoseLimit(ctx, worst)} ${t.live.unchecked}` : '');
-    const state = reason ?? views.map((v) => v.verdict).join();
-    if (state !== settled) {
-      settled = state;
-      say(
-        spoken,
-        reason
-          ? word
-          : views.map((v) => `${of(t.checks, v.id)}: ${verdictWord(ctx, v)}`).join('. '),
-      );
-      offerSign(reason);
-    }
-    progress.value = reason ? (ctx.engine.call((l) => l.progress) ?? 0) : 1;
-    capture.disabled = reason !== null;
-    say(capture, reason ? t.live.waiting : t.live.capture);
-    if (!reason) ctx.rememberSign();
+    turning.show(reason);
+    show(reason);
     if (blind) followBlind();
   };
 
   const followBlind = () => {
-    const state = ctx.engine.call((l) => l.blind) ?? 0;
+    const state = engine.call((l) => l.blind) ?? 0;
     el.dataset.blind = String(state);
     say(heading, state < 2 ? t.blind.armed : t.blind.moved);
     if (state === 3) ctx.capture(true);
   };
 
   const heading = h('h2', { class: 'blind-state', 'aria-live': 'polite' });
+  const all = h(
+    'div',
+    { class: `slots n${slots.length}`, hidden: blind },
+    ...slots.map((s) => s.el),
+  );
+  if (!blind) turning.instead = all;
   const body = blind
-    ? [
-        heading,
-        steps(ctx),
-        h('div', { class: 'slots', hidden: true }, ...[...slots.values()].map((s) => s.el)),
-      ]
-    : [
-        h('div', { class: `slots n${slots.size}` }, ...[...slots.values()].map((s) => s.el)),
-        does,
-        whose,
-        progress,
-        spoken,
-      ];
+    ? [heading, steps(ctx), all]
+    : [all, turning.el, watch.hint, whose, watch.progress, spoken];
+  const toBlind = button(
+    t.live.blind,
+    'blind',
+    () => ctx.go('live', { part, blind: true }),
+    'lesser',
+  );
+  turning.others = [toBlind];
   const foot = blind
     ? [
         button(t.blind.hear, 'hear', () => hearAll(), 'lesser'),
         button(t.blind.stop, 'stop', () => history.back()),
       ]
-    : [
-        button(t.live.blind, 'blind', () => ctx.go('live', { part, blind: true }), 'lesser'),
-        ask,
-        capture,
-      ];
-  const el = frame(ctx, 'live', blind ? t.blind.title : t.parts[part], body, foot);
+    : [toBlind, ...turning.foot, watch.ask, watch.take];
+  const el = frame(
+    ctx,
+    'live',
+    blind ? t.blind.title : t.parts[part],
+    body,
+    foot,
+    blind ? undefined : phoneState,
+  );
   if (blind) el.classList.add('blind');
-
-  /** @type {ReturnType<typeof setInterval> | undefined} */
-  let timer;
+  const { enter, leave } = watch.follow(el, tick);
   return Object.assign(el, {
     enter() {
-      if (blind) ctx.engine.call((l) => l.arm(performance.now()));
-      else ctx.engine.call((l) => l.disarm());
-      tick();
-      timer = setInterval(tick, TICK_MS);
+      engine.backToPart();
+      if (blind) engine.call((l) => l.arm(performance.now()));
+      else engine.call((l) => l.disarm());
+      enter();
     },
     leave() {
-      clearInterval(timer);
-      ctx.engine.call((l) => l.disarm());
+      leave();
+      engine.call((l) => l.disarm());
     },
   });
+}
+
+/** The turn end for end on the part: one placement kept, then the reading is of both. */
+class PartTurn {
+  #told = false;
+  /** Whether there has been a reading of both: the numbers stay in their place then. */
+  #read = false;
+  /** What gives way to the picture. @type {HTMLElement | null} */ instead = null;
+  /** Buttons that give way to "Cancel". @type {HTMLElement[]} */ others = [];
+
+  /** @param {Context} ctx @param {import('../types.js').PartId} part @param {Watch} watch */
+  constructor(ctx, part, watch) {
+    this.ctx = ctx;
+    this.watch = watch;
+    const t = ctx.text;
+    const words = { topEdge: t.hold.topEdge, head: t.headEnd[part] };
+    const { engine } = ctx;
+    this.el = h(
+      'div',
+      { class: 'turning', hidden: true },
+      ctx.placement && holdPicture(part, ctx.placement, words, 2),
+      h('p', { class: 'lead' }, t.live.turnHow),
+    );
+    this.begin = button(
+      t.live.turn,
+      'turn-part',
+      () => {
+        const { refusal } = engine.attempt((l) => l.keep_placement());
+        if (refusal) say(watch.hint, watch.words(refusal)[1]);
+        [this.#told, this.#read] = [false, false];
+      },
+      'lesser',
+    );
+    this.cancel = button(
+      t.live.cancelTurn,
+      'cancel-turn',
+      () => engine.call((l) => l.forget_placements()),
+      'lesser',
+    );
+    this.turned = button(t.turn.turned, 'turned', () => {
+      engine.call((l) => l.tell_turned());
+      this.#told = true;
+    });
+    this.foot = [this.begin, this.cancel, this.turned];
+  }
+
+  /** @param {string | null} reason */
+  show(reason) {
+    const { engine } = this.ctx;
+    const on = (engine.call((l) => l.placements) ?? 0) > 0;
+    if (on && !reason) this.#read = true;
+    const pictured = on && !(this.#read && reason !== 'not_turned');
+    const ask = on && !this.#told && !engine.call((l) => l.knows_heading);
+    this.el.hidden = !pictured;
+    if (this.instead) this.instead.hidden = pictured;
+    for (const el of [...this.others, this.begin]) el.hidden = on;
+    this.begin.disabled = reason !== null;
+    this.cancel.hidden = !on;
+    this.turned.hidden = !ask;
+    if (ask) this.watch.take.hidden = true;
+  }
 }
 
 /** @param {Record<string, string>} table @param {string} name */

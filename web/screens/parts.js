@@ -1,19 +1,27 @@
 // The four parts in the order of the work, each with its latest capture.
 
 import { button, h } from '../dom.js';
-import { worstFirst } from '../sentences.js';
+import { allChecks, worstFirst } from '../sentences.js';
 import { frame, verdictFrame } from './frame.js';
+import { levelState } from './level.js';
 
 /** @typedef {import('../app.js').Context} Context */
 
-/** The worst verdict of a part's latest captures, or null. @param {Context} ctx @param {string} part */
+/** The worst verdict of a part's latest captures, as parked and in the vehicle, or null.
+ * @param {Context} ctx @param {string} part */
 export function partVerdict(ctx, part) {
-  /** @type {Map<string, import('../types.js').CheckReport>} */
+  /** @type {Map<string, import('../types.js').CheckReport[]>} */
   const latest = new Map();
   for (const capture of ctx.captures)
-    if (capture.report.part === part)
-      for (const check of capture.report.checks) latest.set(check.id, check);
-  return worstFirst([...latest.values()])[0] ?? null;
+    if (capture.report.part === part) {
+      const all = allChecks(ctx, capture);
+      for (const { id } of capture.report.checks)
+        latest.set(
+          id,
+          all.filter((c) => c.id === id),
+        );
+    }
+  return worstFirst([...latest.values()].flat())[0] ?? null;
 }
 
 /** @param {Context} ctx */
@@ -38,11 +46,27 @@ export function parts(ctx) {
     );
     return h('li', { 'data-part': id }, row);
   });
+  const level = h(
+    'button',
+    { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
+    h(
+      'span',
+      { class: 'words' },
+      h('b', {}, ctx.text.level.title),
+      h('small', {}, levelState(ctx)),
+    ),
+  );
   return frame(
     ctx,
     'parts',
     t.title,
-    [h('p', { class: 'summary' }, t.summary(n)), h('ul', { class: 'rows' }, ...rows)],
-    [button(t.all, 'captures', () => ctx.go('captures'), 'lesser')],
+    [
+      h('p', { class: 'summary' }, t.summary(n)),
+      h('ul', { class: 'rows' }, h('li', {}, level), ...rows),
+    ],
+    [
+      button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
+      button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
+    ],
   );
 }

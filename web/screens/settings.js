@@ -1,35 +1,9 @@
 // Units, and what the browser says about keeping things.
 
 import { button, h } from '../dom.js';
-import { frame } from './frame.js';
+import { frame, pick } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
-
-/**
- * @param {string} legend @param {string} name @param {Record<string, string>} choices
- * @param {string} chosen @param {(value: string) => void} onPick
- */
-function pick(legend, name, choices, chosen, onPick) {
-  return h(
-    'fieldset',
-    {},
-    h('legend', {}, legend),
-    ...Object.entries(choices).map(([value, label]) =>
-      h(
-        'label',
-        { class: 'pick' },
-        h('input', {
-          type: 'radio',
-          name,
-          value,
-          checked: value === chosen,
-          change: () => onPick(value),
-        }),
-        label,
-      ),
-    ),
-  );
-}
 
 /** @param {Context} ctx */
 export function settings(ctx) {
@@ -41,10 +15,10 @@ export function settings(ctx) {
     'settings',
     t.title,
     [
-      pick(t.angle, 'angle_unit', t.units, now.angle_unit, (v) =>
+      pick(t.angle, 'angle_unit', Object.entries(t.units), now.angle_unit, (v) =>
         ctx.keep({ angle_unit: /** @type {typeof now.angle_unit} */ (v) }),
       ),
-      pick(t.system, 'system', t.systems, now.system, (v) =>
+      pick(t.system, 'system', Object.entries(t.systems), now.system, (v) =>
         ctx.keep({ system: /** @type {typeof now.system} */ (v) }),
       ),
       button(

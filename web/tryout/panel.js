@@ -9,6 +9,7 @@ import { parseTrace, replay } from './replay.js';
 /** @typedef {import('../app.js').Context} Context */
 
 const STEP_DEG = 4;
+const PLACES = /** @type {const} */ (['part', 'table', 'rail']);
 
 /** @param {Context} ctx @param {() => void} leave */
 export function mountTryout(ctx, leave) {
@@ -17,10 +18,9 @@ export function mountTryout(ctx, leave) {
   ctx.engine.setSign(0);
   ctx.limits = tryoutLimits(ctx.engine.blankLimits());
   ctx.engine.setLimits(ctx.limits);
-  const place = ctx.place.bind(ctx);
-  ctx.place = (part, placement) => {
-    phone.rotation = placement.rotation;
-    place(part, placement);
+  // The simulated phone is held as the page says.
+  ctx.engine.onHold = (hold) => {
+    phone.rotation = ctx.engine.rotationOf(hold);
   };
   const state = h('span', { role: 'status' });
   const file = h('input', {
@@ -63,20 +63,31 @@ export function mountTryout(ctx, leave) {
       'nav',
       {},
       key(t.up, 'up', () => {
-        phone.elevation = Math.min(90, phone.elevation + STEP_DEG);
+        phone.pose.elevation = Math.min(90, phone.pose.elevation + STEP_DEG);
       }),
       key(t.down, 'down', () => {
-        phone.elevation = Math.max(-90, phone.elevation - STEP_DEG);
+        phone.pose.elevation = Math.max(-90, phone.pose.elevation - STEP_DEG);
       }),
+      key(t.end, 'end', () => {
+        phone.pose.turn += 180;
+      }),
+      key(t.quarter, 'quarter', () => {
+        phone.pose.turn += 90;
+      }),
+      ...PLACES.map((place) =>
+        key(t[place], place, () => {
+          phone.place = place;
+        }),
+      ),
       key(t.rollLeft, 'roll-left', () => {
-        phone.roll -= 3 * STEP_DEG;
+        phone.pose.roll -= 3 * STEP_DEG;
       }),
       key(t.rollRight, 'roll-right', () => {
-        phone.roll += 3 * STEP_DEG;
+        phone.pose.roll += 3 * STEP_DEG;
       }),
       key(t.knock, 'knock', () => phone.knock()),
       key(t.turn, 'turn', () => {
-        phone.elevation = -phone.elevation;
+        phone.pose.elevation = -phone.pose.elevation;
       }),
       key(t.trace, 'trace', () => file.click()),
       key(t.leave, 'leave', leave),
