@@ -117,4 +117,8 @@ console.log(`web/dist: version ${version}, ${shipped.length} files`);
 console.log(
   `  .wasm ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
 );
-console.log(`  whole page compressed, without icons ${kb(size(shipped) - size(icons))}`);
+const tryout = shipped.filter((path) => path.startsWith('panel-'));
+const whole = size(shipped) - size(icons);
+console.log(
+  `  whole page compressed, without icons ${kb(whole)}; first load, without the try-out, ${kb(whole - size(tryout))}`,
+);

@@ -63,27 +63,33 @@ export function viewOfReport(c) {
 /** Place of the first check in the vehicle among the live getters. */
 const IN_VEHICLE = 2;
 
+/** What the core gives of a check, in the order of its `number`. */
+const NUMBERS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+
 /** @param {Context} ctx @param {import('./engine.js').Live} live @param {number} i @param {string} id
  * @returns {CheckView} */
 function viewOfLive(ctx, live, i, id) {
   const { catalogue } = ctx.engine;
   const line = ctx.limits.lines.find((l) => l.check === id);
+  const [value, u, margin, turn, rise, over, verdict, why, advice, dominant] = NUMBERS.map((what) =>
+    live.number(i, what),
+  );
   return {
     id,
-    value: live.value_deg(i),
-    u: live.u_deg(i),
-    low: live.low_deg(i),
-    high: live.high_deg(i),
-    preferredLow: live.preferred_low_deg(i),
-    preferredHigh: live.preferred_high_deg(i),
-    verdict: catalogue.verdicts[live.verdict(i)],
-    why: catalogue.whys[live.why(i)],
-    margin: live.margin_deg(i),
-    advice: catalogue.advices[live.advice(i)],
-    turn: live.turn_deg(i),
-    rise: live.rise_mm(i),
-    over: live.over_mm(i),
-    dominant: catalogue.sources[live.dominant(i)],
+    value,
+    u,
+    low: line?.low_deg ?? NaN,
+    high: line?.high_deg ?? NaN,
+    preferredLow: line?.preferred_low_deg ?? NaN,
+    preferredHigh: line?.preferred_high_deg ?? NaN,
+    verdict: catalogue.verdicts[verdict],
+    why: catalogue.whys[why],
+    margin,
+    advice: catalogue.advices[advice],
+    turn,
+    rise,
+    over,
+    dominant: catalogue.sources[dominant],
     basis: line?.basis ?? 'manual',
     source: line?.source ?? '',
   };

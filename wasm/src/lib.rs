@@ -13,7 +13,7 @@ mod vehicle;
 use limits::Limits;
 use plumbmark::check::{End, Outcome};
 use plumbmark::holds::{Hold, Refusal, Surface};
-use plumbmark::limits::{Limit, LimitError, LimitSet};
+use plumbmark::limits::{LimitError, LimitSet};
 use plumbmark::live::{Blind, Live as Core, Reading};
 use plumbmark::parts::{Check, Part};
 use plumbmark::reason::NoReading;
@@ -161,106 +161,26 @@ impl Live {
         self.0.sign()
     }
 
-    /// Step of the values, m/s².
-    #[wasm_bindgen(getter)]
-    pub fn step_m_s2(&self) -> f32 {
-        self.reading().map_or(f32::NAN, |r| r.step_m_s2)
-    }
-
-    /// Samples a second.
-    #[wasm_bindgen(getter)]
-    pub fn rate_hz(&self) -> f32 {
-        self.reading().map_or(f32::NAN, |r| r.rate_hz)
-    }
-
-    /// Up along body x.
-    #[wasm_bindgen(getter)]
-    pub fn up_x(&self) -> f32 {
-        self.up(0)
-    }
-
-    /// Up along body y.
-    #[wasm_bindgen(getter)]
-    pub fn up_y(&self) -> f32 {
-        self.up(1)
-    }
-
-    /// Up along body z.
-    #[wasm_bindgen(getter)]
-    pub fn up_z(&self) -> f32 {
-        self.up(2)
-    }
-
-    /// Value of check `i`, degrees. The first two places are the checks as parked, the next two the
-    /// same in the vehicle; so with every getter below.
-    pub fn value_deg(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.measured.map(|m| m.value_deg))
-    }
-
-    /// Expanded uncertainty of check `i`, degrees.
-    pub fn u_deg(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.measured.map(|m| m.u_deg))
-    }
-
-    /// Code of check `i`'s verdict.
-    pub fn verdict(&self, i: usize) -> u8 {
-        self.outcome(i).map_or(3, |o| o.verdict as u8)
-    }
-
-    /// Code of what stands behind check `i`'s verdict; 0 when it is plain.
-    pub fn why(&self, i: usize) -> u8 {
-        let why = self.outcome(i).and_then(|o| o.why);
-        why.map_or(0, |w| w as u8 + 1)
-    }
-
-    /// Lowest value permitted, degrees.
-    pub fn low_deg(&self, i: usize) -> f32 {
-        self.of(i, |_, limit| limit.low_deg)
-    }
-
-    /// Highest value permitted, degrees.
-    pub fn high_deg(&self, i: usize) -> f32 {
-        self.of(i, |_, limit| limit.high_deg)
-    }
-
-    /// Lower end of the preferred band, degrees.
-    pub fn preferred_low_deg(&self, i: usize) -> f32 {
-        self.of(i, |_, limit| limit.preferred_low_deg)
-    }
-
-    /// Upper end of the preferred band, degrees.
-    pub fn preferred_high_deg(&self, i: usize) -> f32 {
-        self.of(i, |_, limit| limit.preferred_high_deg)
-    }
-
-    /// Margin of check `i`, degrees.
-    pub fn margin_deg(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.margin_deg)
-    }
-
-    /// Turn that would settle check `i`, degrees.
-    pub fn turn_deg(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.advice.turn_deg)
-    }
-
-    /// Rise of the head end for that turn, mm.
-    pub fn rise_mm(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.advice.rise_mm)
-    }
-
-    /// Length that the rise is for, mm.
-    pub fn over_mm(&self, i: usize) -> f32 {
-        self.of(i, |o, _| o.advice.over_mm)
-    }
-
-    /// Code of the kind of advice for check `i`.
-    pub fn advice(&self, i: usize) -> u8 {
-        self.outcome(i).map_or(0, |o| o.advice.kind as u8)
-    }
-
-    /// Code of the largest contribution to check `i`.
-    pub fn dominant(&self, i: usize) -> u8 {
-        self.outcome(i).map_or(0, |o| o.budget.dominant() as u8)
+    /// A number of check `i`, NaN where there is none: 0 value and 1 U, degrees; 2 margin and 3 turn
+    /// that would settle it, degrees; 4 rise of the head end for that turn and 5 the length it is
+    /// for, mm; codes of 6 the verdict, 7 what stands behind it (0 when plain), 8 the kind of
+    /// advice, 9 the largest contribution. The first two places `i` are the checks as parked, the
+    /// next two the same in the vehicle.
+    pub fn number(&self, i: usize, what: u8) -> f32 {
+        let number = self.outcome(i).and_then(|o| match what {
+            0 => o.measured.map(|m| m.value_deg),
+            1 => o.measured.map(|m| m.u_deg),
+            2 => o.margin_deg,
+            3 => o.advice.turn_deg,
+            4 => o.advice.rise_mm,
+            5 => o.advice.over_mm,
+            6 => Some(f32::from(o.verdict as u8)),
+            7 => Some(o.why.map_or(0.0, |w| f32::from(w as u8 + 1))),
+            8 => Some(f32::from(o.advice.kind as u8)),
+            9 => Some(f32::from(o.budget.dominant() as u8)),
+            _ => None,
+        });
+        number.unwrap_or(f32::NAN)
     }
 
     /// The report of the last tick's reading; an error names the reason why there is none.
@@ -281,16 +201,5 @@ impl Live {
             None => reading.outcomes.get(i),
             Some(i) => Some(&reading.in_vehicle.as_ref()?.as_ref().ok()?.get(i)?.outcome),
         }
-    }
-
-    fn of(&self, i: usize, get: impl Fn(&Outcome, &Limit) -> Option<f32>) -> f32 {
-        let found = self.outcome(i);
-        found
-            .and_then(|o| get(o, &self.0.limits().limit(o.check)))
-            .unwrap_or(f32::NAN)
-    }
-
-    fn up(&self, axis: usize) -> f32 {
-        self.0.up_body().map_or(f32::NAN, |up| up[axis])
     }
 }

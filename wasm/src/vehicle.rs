@@ -1,5 +1,5 @@
-//! The vehicle's level across the border. Its checks are read by the getters of the others, two
-//! places further on: see `Live::value_deg`.
+//! The vehicle's level across the border. Its checks are read like the others, two places further
+//! on: see `Live::number`.
 
 use crate::{Live, known, no_reading};
 use plumbmark::level::{Level, LevelError};
