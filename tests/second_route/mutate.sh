@@ -5,10 +5,11 @@ set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 root=$(cd "$here/../.." && pwd)
 cases=${1:-600}
-export CARGO_TARGET_DIR="${CARGO_TARGET_DIR:-$root/target}"
 export PLUMBMARK_ROUTE_PROFILE=dev
-# Always the same place, so that each build is an incremental one.
-copy=$CARGO_TARGET_DIR/second_route_broken
+# Always the same place, so that each build is an incremental one; with a target folder of its own:
+# to cargo the copy's core is the same package, and broken builds would pass for the root's.
+copy=${CARGO_TARGET_DIR:-$root/target}/second_route_broken
+export CARGO_TARGET_DIR="$copy.target"
 log=$copy/log
 rm -rf "$copy"
 mkdir -p "$copy"

@@ -22,6 +22,7 @@ MODELS = {"single": model.reading, "turned": model.turned_reading, "vehicle": mo
 MONTE_CARLO_EVERY, DRAWS = 40, 20_000
 PLUMB_FACTOR = 2.448  # Rayleigh, 95 %: sqrt(-2 ln 0.05)
 ROLL_LOST_DEG = 6.0  # combined; no roll beyond it
+BAD_HEADING_DEG = 10
 NO_DIRECTION = 0.1  # degrees from plumb; core goes over to any direction at 0.06
 NEAR_PLUMB = 2.5  # combined uncertainties from plumb, the larger direction's
 HIDES_DEG = 59.0  # a surface steeper than this hides a zero from a turn
@@ -173,10 +174,12 @@ def drawn(case, y, up, rng, report):
     values = across(model.angle(n, check, MODELS[case["kind"]](n, case)), value)
     inside = float(np.mean(np.abs(values) <= case["core_u"][0]))
     bends = max(GTC.uncertainty(y), GTC.uncertainty(sideways(check, up)))
+    # A heading that is told badly bends the angle too; core is linear in it.
+    least = 0.945 if case.get("heading_deg", [0])[0] < BAD_HEADING_DEG else 0.92
     if plumb_distance(check, value) < 6 * bends:
-        return report.between(kind + ", near plumb", "draws inside U", inside, 0.945, 1.0, case)
+        return report.between(kind + ", near plumb", "draws inside U", inside, least, 1.0, case)
     report.close(kind, "combined, share", case["core_combined"][0] / np.std(values) - 1, 0.06, case)
-    report.between(kind, "draws inside U", inside, 0.945, 0.975, case)
+    report.between(kind, "draws inside U", inside, least, 0.975, case)
 
 
 def table(case, report):
@@ -200,7 +203,7 @@ def table(case, report):
         wide, core = wide + GTC.variance(z), core + case["core_u_zero"][i] ** 2
     # Alignment on a slope counts in both directions: core may be above by that, never below.
     most = math.sqrt(2) if case["p0_align_deg"][0] else 1.0
-    report.between("table", "u, share", math.sqrt(core / wide), 0.999 - zero, most * (1.001 + zero), case)
+    report.between("table", "u, share", math.sqrt(core / wide), 0.999 - 1.1 * zero, most * (1.001 + 1.1 * zero), case)
 
 
 def summed(case, report):
