@@ -21,8 +21,6 @@ const LINE_NUMBERS = [
 ];
 const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
 const LINE_FIELDS = ['check', 'basis', 'source', ...LINE_FLAGS, ...LINE_NUMBERS];
-/** Numbers of a zero's row and of a calibration's: see `findings` in the border. */
-const [ZERO, CALIBRATION] = [14, 15];
 
 /**
  * @param {readonly string[]} list
@@ -236,21 +234,17 @@ export function openBorder(pkg) {
         terms.working_lengthwise_deg,
         terms.working_crosswise_deg,
       ),
-    /**
-     * When this phone was last checked on a side, ms; null where nothing is kept of it.
-     * @param {number[]} rows as `findings` gives them
-     * @param {number} number @param {boolean} inCase @param {string} hold
-     */
-    foundAt(rows, number, inCase, hold) {
-      const side = catalogue.holds.indexOf(hold);
-      let newest = null;
-      for (let at = 0; at < rows.length; at += 1 + rows[at]) {
-        const row = rows.slice(at + 1, at + 1 + rows[at]);
-        const zero = row.length === ZERO && row[1] === Number(inCase) && row[3] === side;
-        if (row[0] !== number || !(zero || row.length === CALIBRATION)) continue;
-        newest = Math.max(newest ?? 0, zero ? row[4] : row[1]);
-      }
-      return newest;
+    /** When a side of this phone was checked, ms; null where nothing is kept of it.
+     * @param {import('./pkg/plumbmark_wasm.js').Live} live
+     * @param {number} number @param {boolean} inCase @param {string} hold */
+    foundAt(live, number, inCase, hold) {
+      const found_ms = live.found_ms(number, inCase, catalogue.holds.indexOf(hold));
+      return Number.isNaN(found_ms) ? null : found_ms;
     },
+    /** Whether that still counts.
+     * @param {import('./pkg/plumbmark_wasm.js').Live} live
+     * @param {number} number @param {boolean} inCase @param {string} hold */
+    foundCounts: (live, number, inCase, hold) =>
+      live.found_counts(number, inCase, catalogue.holds.indexOf(hold), Date.now()),
   };
 }

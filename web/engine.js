@@ -83,21 +83,6 @@ export class Engine {
     }
   }
 
-  /**
-   * Runs `use` on a core of its own, which is thrown away; it knows what was found of this phone.
-   * @param {(live: Live, border: Border) => boolean} use
-   */
-  aside(use) {
-    const answer = this.call((_, border) => {
-      const live = border.newLive();
-      live.restore_findings(this.#findings);
-      const found = use(live, border);
-      live.free();
-      return found;
-    });
-    return answer ?? false;
-  }
-
   /** Answers anew: null for a reading, else the reason. @returns {string | null} */
   tick() {
     const code = this.call((live) => {
@@ -210,7 +195,21 @@ export class Engine {
 
   /** When this phone was last checked on a side, ms, or null. @param {string} hold */
   foundAt(hold) {
-    return this.#border.foundAt(this.#findings, this.#device, this.#inCase, hold);
+    const ask = (/** @type {Live} */ live, /** @type {Border} */ border) =>
+      border.foundAt(live, this.#device, this.#inCase, hold);
+    return this.call(ask) ?? null;
+  }
+
+  /** Whether that still counts. @param {string} hold */
+  foundCounts(hold) {
+    return (
+      this.call((l, border) => border.foundCounts(l, this.#device, this.#inCase, hold)) ?? false
+    );
+  }
+
+  /** Whether the vehicle's level that is kept still counts. */
+  levelCounts() {
+    return this.call((live) => live.level_counts(Date.now())) ?? false;
   }
 
   /** @param {number} sign */

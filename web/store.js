@@ -1,6 +1,8 @@
 // What is kept: captures, limit set, settings, in IndexedDB with strict durability. A promise of
 // this file resolves when the store says "complete", never before.
 
+import lists from './pkg/catalogue.js';
+
 const VERSION = 1;
 /** The try-out has a database of its own: nothing in it can enter a real job. */
 const NAMES = { job: 'plumbmark', tryout: 'plumbmark-tryout' };
@@ -16,14 +18,7 @@ export const FIRST_SETTINGS = {
   in_case: true,
   findings: [],
   // As core assumes while nothing is told.
-  vehicle: {
-    heading_deg: 5,
-    lean_lengthwise_deg: 0,
-    lean_crosswise_deg: 0,
-    rake_deg: 1,
-    working_lengthwise_deg: 0,
-    working_crosswise_deg: 0,
-  },
+  vehicle: lists.vehicle,
   levels: [],
 };
 

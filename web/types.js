@@ -63,6 +63,7 @@
  * @property {End[]} ends
  * @property {LimitSet} default_limits
  * @property {LimitSet} blank_limits
+ * @property {VehicleTerms} vehicle
  * @property {ZeroBy[]} zeros
  * @property {Pointing[]} pointings
  * @property {(string | null)[]} level_refusals

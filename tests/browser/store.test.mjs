@@ -250,6 +250,14 @@ describe('what is kept', () => {
       tried.map((c) => c.tryout),
       [true],
     );
+    // The store as its own module, beside the page that has packed it.
+    for (const file of ['store.js', 'pkg/catalogue.js'])
+      await page.route(`**/${file}`, (route) =>
+        route.fulfill({
+          body: readFileSync(new URL(`../../web/${file}`, import.meta.url), 'utf8'),
+          contentType: 'text/javascript',
+        }),
+      );
     const crossed = await page.evaluate(async (capture) => {
       const { openStore } = await import('/store.js');
       const code = async (tryout, capture) => {

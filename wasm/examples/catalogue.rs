@@ -11,7 +11,7 @@ use plumbmark::limits::{Basis, LimitSet};
 use plumbmark::parts::{Check, Part, Quantity};
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
-use plumbmark::vehicle::Pointing;
+use plumbmark::vehicle::{Pointing, VehicleTerms};
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -32,6 +32,7 @@ struct Catalogue {
     level_refusals: Vec<Option<LevelRefusal>>,
     default_limits: LimitSet,
     blank_limits: LimitSet,
+    vehicle: VehicleTerms,
 }
 
 #[derive(Serialize)]
@@ -93,6 +94,7 @@ fn catalogue() -> Catalogue {
             .collect(),
         default_limits: LimitSet::trade_usage(),
         blank_limits: LimitSet::not_entered(),
+        vehicle: VehicleTerms::ASSUMED,
     }
 }
 

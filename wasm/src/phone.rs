@@ -3,7 +3,7 @@
 use crate::{Live, known, no_reading, refused};
 use alloc::vec::Vec;
 use plumbmark::calibration::Calibration;
-use plumbmark::findings::{Device, Key};
+use plumbmark::findings::{Device, Finding, Key};
 use plumbmark::holds::{Hold, Surface};
 use plumbmark::live::Channel;
 use plumbmark::phone::PoseRefusal;
@@ -72,6 +72,35 @@ impl Live {
         let found = found.map_err(|refusal| JsError::new(refusal.name()))?;
         let hold = self.0.placement().map_or(Hold::Back, |p| p.hold);
         Ok(found.in_body_deg(&hold.rotation()).concat())
+    }
+
+    /// When the zero of a phone's side, or its calibration, was found, ms by the wall clock; NaN
+    /// where neither is kept.
+    pub fn found_ms(&self, number: u32, in_case: bool, hold: u8) -> f64 {
+        let device = Device { number, in_case };
+        let findings = self.0.findings();
+        let of_side = |f: &&Finding| f.key.device == device && f.key.hold as u8 == hold;
+        let zeros = findings.zeros().iter().filter(of_side).map(|f| f.found_ms);
+        let calibrated = findings.any_calibration();
+        let of_phone = calibrated.filter(|(d, ..)| d.number == number).map(|c| c.2);
+        zeros.chain(of_phone).fold(f64::NAN, f64::max)
+    }
+
+    /// Whether that still counts at `unix_ms`, for acceleration or the fused orientation.
+    pub fn found_counts(&self, number: u32, in_case: bool, hold: u8, unix_ms: f64) -> bool {
+        let device = Device { number, in_case };
+        let findings = self.0.findings();
+        Hold::ALL.get(usize::from(hold)).is_some_and(|&hold| {
+            Channel::ALL.into_iter().any(|channel| {
+                let key = Key {
+                    device,
+                    channel,
+                    hold,
+                };
+                findings.zero(key, unix_ms).is_some()
+                    || findings.calibration(key, unix_ms).is_some()
+            })
+        })
     }
 
     /// Code of what is known of the zero behind the reading: assumed, found, turn.

@@ -29,6 +29,11 @@ impl Live {
         self.0.level().map_or(f64::NAN, |l| l.taken_ms)
     }
 
+    /// Whether the level still counts at `unix_ms`.
+    pub fn level_counts(&self, unix_ms: f64) -> bool {
+        self.0.level().is_some_and(|l| l.counts_at(unix_ms))
+    }
+
     /// Slope of the face that the phone lies on now, lengthwise (0) or crosswise (1), degrees.
     pub fn face_slope_deg(&self, i: usize) -> f32 {
         self.face(i).0

@@ -1,7 +1,6 @@
 // How to hold the phone to this part, drawn; what that hold gives; the others a tap away.
 
 import { button, h } from '../dom.js';
-import { levelCounts } from '../counts.js';
 import { holdPicture } from '../drawings/hold.js';
 import { pointingPicture } from '../drawings/table.js';
 import { frame, pick } from './frame.js';
@@ -85,7 +84,7 @@ export function hold(ctx, { part, other }) {
         `${of(t.hold.how, chosen.hold)} ${t.headEnd[part]}.`,
       ),
       h('p', { class: 'source' }, gives(chosen)),
-      levelCounts(ctx.engine) && pointing(ctx, part),
+      ctx.engine.levelCounts() && pointing(ctx, part),
       caution,
     ],
     [

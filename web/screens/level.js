@@ -1,7 +1,6 @@
 // The vehicle's own level, read on the rail or cab floor that the part is bolted to.
 
 import { button, h, say } from '../dom.js';
-import { levelCounts } from '../counts.js';
 import { tablePicture } from '../drawings/table.js';
 import { clock, formatAngle, formatU } from '../units.js';
 import { frame, pick } from './frame.js';
@@ -14,7 +13,7 @@ export function levelState(ctx) {
   const t = ctx.text.level;
   const taken_ms = ctx.engine.call((l) => l.level_taken_ms);
   if (!taken_ms) return t.unread;
-  return levelCounts(ctx.engine) ? t.read(taken_ms) : t.over(clock(taken_ms));
+  return ctx.engine.levelCounts() ? t.read(taken_ms) : t.over(clock(taken_ms));
 }
 
 /** The slope under the phone: two numbers. @param {Context} ctx */

@@ -1,7 +1,6 @@
 // This phone: which of its sides have been checked, in its case or bare, and the way to do it.
 
 import { button, h, say } from '../dom.js';
-import { zeroCounts } from '../counts.js';
 import { clock } from '../units.js';
 import { frame, pick } from './frame.js';
 
@@ -15,7 +14,7 @@ function stateOf(ctx, hold) {
   const t = ctx.text.phone;
   const found_ms = ctx.engine.foundAt(hold);
   if (found_ms === null) return t.unchecked;
-  return zeroCounts(ctx.engine, ctx.settings, hold) ? t.checked(found_ms) : t.over(clock(found_ms));
+  return ctx.engine.foundCounts(hold) ? t.checked(found_ms) : t.over(clock(found_ms));
 }
 
 /** @param {Context} ctx */
