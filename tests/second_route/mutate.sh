@@ -74,10 +74,11 @@ break_at "covariance by cross-axis error" shared.rs \
   "total + dot(self.cross_deg, other.cross_deg)" "total - dot(self.cross_deg, other.cross_deg)"
 break_at "covariance by a side" shared.rs \
   "total += dot(self.side_deg, other.side_deg);" "total -= dot(self.side_deg, other.side_deg);"
-break_at "what the error across a slope bends" budget.rs "lateral * lateral * cos / sin" "lateral * lateral * sin / cos"
+break_at "what the error across a slope bends" budget.rs \
+  "across.variance_deg2() * steepness" "across.variance_deg2() / steepness"
 break_at "direction of a slope" frames.rs \
-  "let lateral = minus(axis, scaled(up, dot(axis, up)));" \
-  "let lateral = minus(axis, scaled(up, -dot(axis, up)));"
+  "scaled(minus(axis, scaled(up, sine)), 1.0 / cosine)" \
+  "scaled(minus(axis, scaled(up, -sine)), 1.0 / cosine)"
 break_at "factor k" budget.rs "K_NORMAL - 0.168 * g2" "K_NORMAL + 0.168 * g2"
 break_at "edges of the interval" decision.rs \
   "(value - self.u_deg, value + self.u_deg)" "(value + self.u_deg, value - self.u_deg)"
