@@ -77,12 +77,12 @@ fn every_refusal_by_its_name() {
     );
     // 6° is 0.105 g: no sensor's.
     assert_eq!(zero(&[reads(6.0, 0.0); 2]), Some(TurnRefusal::ZeroTooLarge));
-    // One pair sees 1°, the other 3°.
+    // One pair sees 0.5°, the other 2°.
     let pairs = [
-        reads(1.0, 0.0),
-        reads(3.0, 0.0),
-        reads(1.0, 0.0),
-        reads(3.0, 0.0),
+        reads(0.5, 0.0),
+        reads(2.0, 0.0),
+        reads(0.5, 0.0),
+        reads(2.0, 0.0),
     ];
     assert_eq!(zero(&pairs), Some(TurnRefusal::PairsDisagree));
     let same = [reads(1.0, 0.0); 4];
@@ -264,9 +264,9 @@ fn a_zero_found_on_a_table_shortens_the_next_interval() {
 /// Acceleration has a zero just beyond 80 mg, the fused orientation one just below it.
 #[test]
 fn what_acceleration_refuses_the_orientation_does_not_keep() {
-    for (zero, refusal) in [(0.0795, None), (0.0808, Some(TurnRefusal::ZeroTooLarge))] {
+    for (zero, refusal) in [(0.0395, None), (0.0408, Some(TurnRefusal::ZeroTooLarge))] {
         let mut hand = Hand::new([0.0, zero, 0.0]);
-        hand.fused_zero[1] = 0.0795;
+        hand.fused_zero[1] = 0.0395;
         let mut hand = turned_on_table(hand, &[0.0, 180.0]);
         assert_eq!(hand.live.find_zero().err(), refusal);
         let kept = if refusal.is_none() { 2 } else { 0 };

@@ -204,6 +204,8 @@ struct Answers {
     level: Answer,
     lean: Answer,
     heading: Vec3,
+    /// Second derivative by the heading.
+    bend: Vec3,
 }
 
 impl Answers {
@@ -213,11 +215,15 @@ impl Answers {
             let turn = (cos - by * sin, sin + by * cos);
             Given { turn, ..*given }.up()
         };
+        let (ahead, behind) = (turned(DIFFERENCE), turned(-DIFFERENCE));
+        let up = given.up();
+        let bend = core::array::from_fn(|i| ahead[i] + behind[i] - 2.0 * up[i]);
         Self {
             part: Answer::new(given.part, |part| Given { part, ..*given }.up()),
             level: Answer::new(given.level, |level| Given { level, ..*given }.up()),
             lean: Answer::new(given.level_up, |level_up| Given { level_up, ..*given }.up()),
-            heading: difference(turned(DIFFERENCE), turned(-DIFFERENCE)),
+            heading: difference(ahead, behind),
+            bend: scaled(bend, 1.0 / (DIFFERENCE * DIFFERENCE)),
         }
     }
 
@@ -232,14 +238,20 @@ impl Answers {
             |of: fn(&Share, &Share) -> f32| (of(&a, &a) + of(&b, &b) + 2.0 * of(&a, &b)).max(0.0);
         let of_level = Budget::new(&level.up, &level.contact, level_c);
         let mut budget = Budget::new(from.up, from.contact, part_c);
-        let heading_deg = dot(c, self.heading) * vehicle.terms.heading_deg;
+        let told_deg = vehicle.terms.heading_deg;
+        let heading_deg = dot(c, self.heading) * told_deg;
+        // A heading told badly bends the angle as well (GUM 5.1.2, note): √3/2 · f" · u².
+        let bend_deg = 0.866 * dot(c, self.bend) * told_deg * told_deg / DEG;
         let rake_deg = norm(self.lean.of(c)) * vehicle.terms.rake_deg;
         let datum_deg = of_level.repeat_deg();
         for (source, variance) in [
             (Source::Zero, joint(Share::zero_covariance)),
             (Source::Scale, joint(Share::scale_covariance)),
             (Source::Datum, datum_deg * datum_deg),
-            (Source::Heading, heading_deg * heading_deg),
+            (
+                Source::Heading,
+                heading_deg * heading_deg + bend_deg * bend_deg,
+            ),
             (Source::Rake, rake_deg * rake_deg),
         ] {
             budget.variances[source as usize] = variance;

@@ -17,8 +17,9 @@ pub const CROSS_AXIS: f32 = 0.002;
 pub const FOUND_FOR_MS: f64 = 3_600_000.0;
 
 /// Largest zero of one axis that is still a sensor's and not a mistake, share of gravity.
-/// BMI160 data sheet: ±40 mg; twice that with board and case.
-pub const LARGEST_ZERO: f32 = 0.08;
+/// BMI160 data sheet: ±40 mg. Two placements alone can't show that the phone was tipped between
+/// them; a zero that no sensor has can.
+pub const LARGEST_ZERO: f32 = 0.04;
 
 /// What a phone's own case, bump or edge adds to its zero from one side to another, degrees.
 /// Assumed: half a millimetre under 140 mm is 0.20°.

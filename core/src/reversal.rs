@@ -87,6 +87,10 @@ impl FoundZero {
 /// How many standard uncertainties two placements may differ by. 99 % of a normal.
 const APART: f32 = 2.6;
 
+/// Least share of a zero along the slope that two directions must show to tell it: at 60° they
+/// show the cosine's square, 0.25; what lies steeper stays hidden in lengths.
+const SHOWN: f32 = 0.25;
+
 /// The part's up vector, in the first placement's frame, from two placements of a phone turned by
 /// half about `contact.normal`. `sensor` is what is known of it along the normal.
 ///
@@ -164,9 +168,16 @@ fn pair_zero(
         let (one, two) = (felt(first.up, zero), felt(second.up, zero));
         mean = core::array::from_fn(|i| 0.5 * (one[i] + two[i]));
         apart = core::array::from_fn(|i| 0.5 * (one[i] - two[i]));
-        zero = across(mean, n);
+        let step = minus(across(mean, n), zero);
+        let along = across(apart, n);
+        let hidden = dot(along, step) / (1.0 - dot(along, along)).max(SHOWN);
+        zero = core::array::from_fn(|i| zero[i] + step[i] + along[i] * hidden);
     }
     let slope = norm(cross(n, apart));
+    // What is left of the largest zero along the slope: nothing up to 60°, all of it upright.
+    let shown = 1.0 - slope * slope;
+    let missed = 1.0 - shown * (1.0 + slope * slope / shown.max(SHOWN));
+    let left = LARGEST_ZERO * missed * missed;
     // Along the normal both placements must say the same, but for what each is unsure of.
     let steps: f32 = [first, second]
         .iter()
@@ -174,27 +185,28 @@ fn pair_zero(
         .map(|h| dot(*h, n).abs())
         .sum();
     let unsure = dot(noise, n).abs() + settle + (1.5 * hold + 2.0 * CROSS_AXIS) * slope;
-    if 2.0 * dot(apart, n).abs() > steps + APART * unsure + 1e-4 {
+    let hidden = 2.0 * left * dot(mean, n).abs();
+    if 2.0 * dot(apart, n).abs() > steps + APART * unsure + hidden + 1e-4 {
         return Err(TurnRefusal::Tipped);
     }
     if zero.iter().any(|z| z.abs() > LARGEST_ZERO) {
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;
-    // Along a slope each round leaves its square's share of the zero: on a steep face it is mostly
-    // length, which nobody knows. A rectangle.
-    let cube = slope * slope * slope;
-    let left = LARGEST_ZERO * cube * cube;
-    let step = [first, second]
-        .iter()
-        .flat_map(|p| p.half_steps)
-        .fold([0.0; 3], |sum: Vec3, h| {
-            core::array::from_fn(|i| sum[i] + h[i] * h[i])
-        });
+    let variance = |p: &UpEstimate, axis: Vec3| {
+        // Only directions are known: what moves the part along the normal moves the zero too.
+        let along = dot(p.up, n);
+        let by = dot(p.up, axis) / libm::copysignf(along.abs().max(0.5), along);
+        let c = minus(axis, scaled(n, by));
+        let noise: Vec3 = core::array::from_fn(|j| c[j] * p.noise[j]);
+        let steps: f32 = p.half_steps.iter().map(|h| dot(c, *h) * dot(c, *h)).sum();
+        let settle = p.settle_deg / DEG;
+        let turns = dot(c, c) * (settle * settle + hold * hold) + align * align;
+        dot(noise, noise) + steps / 3.0 + turns
+    };
     let u_zero = core::array::from_fn(|i| {
-        let squared = 0.25 * (noise[i] * noise[i] + settle * settle + step[i] / 3.0)
-            + 0.5 * (hold * hold + align * align)
-            + left * left / 3.0;
+        let axis = core::array::from_fn(|j| if i == j { 1.0 } else { 0.0 });
+        let squared = 0.25 * (variance(first, axis) + variance(second, axis)) + left * left / 3.0;
         libm::sqrtf(squared) * (1.0 - n[i].abs())
     });
     Ok(FoundZero {

@@ -129,9 +129,10 @@ test('what is no turn is refused by name', async () => {
   await r.turnUnseen('back');
   await keep(page);
   await says(text.turn.errors.not_turned);
+  // Turned, and tipped by as much as no zero explains.
   await r.tip(onBack(16));
   await keep(page);
-  await says(text.turn.errors.tipped);
+  await says(text.turn.errors.zero_too_large);
   assert.match(await page.textContent('.turn .lead'), /^1 of 2/);
   // Turned, as the browser says, but sloping the same way in the phone: not the phone's zero.
   await r.lay(onBack(8));
