@@ -12,11 +12,11 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
     let limit = any::limit(u, check)?;
     let quantity = limit.check.quantity();
     let mut after = Budget {
-        u_deg: [0.0; 10],
+        variances: [0.0; 10],
         rectangle_deg: 0.0,
     };
-    for term in &mut after.u_deg {
-        *term = any::between(u, 0.0, 5.0)?;
+    for term in &mut after.variances {
+        *term = any::between(u, 0.0, 25.0)?;
     }
     let measured = any::measured(u, quantity)?;
     if limit.validate().is_ok() {

@@ -1,6 +1,6 @@
 //! `rounded`.
 
-use arbitrary::{Arbitrary, Result, Unstructured};
+use arbitrary::{Result, Unstructured};
 use plumbmark::prior::NOISE_STEPS;
 use plumbmark::rounded::{AxisSums, estimate, inflation, noise_bounds};
 use plumbmark_fuzz::any;
