@@ -138,8 +138,8 @@ impl Budget {
     }
 
     /// The budget with what the error `across` the slope does to an elevation: it bends it by
-    /// e²/2 times the tangent of the elevation, its `steepness`, a term of second order (GUM 5.1.2, note): its
-    /// root mean square goes to what it mostly comes from.
+    /// e²/2 times the elevation's tangent, its `steepness`, a term of second order (GUM 5.1.2,
+    /// note). The root mean square of that goes to what it mostly comes from.
     #[must_use]
     pub fn bent_by(&self, across: &Self, steepness: f32) -> Self {
         let bend_deg = across.variance_deg2() * steepness * (0.5 / DEG);

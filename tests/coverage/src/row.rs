@@ -37,7 +37,7 @@ pub struct Row {
     pub passed_beyond: usize,
     /// Not proven against a limit within ±3°.
     pub not_proven: usize,
-    /// [`slice`] of the same case.
+    /// [`slice()`] of the same case.
     pub slice: String,
 }
 
