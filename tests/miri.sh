@@ -18,6 +18,7 @@ miri -p plumbmark
 miri -p plumbmark-tests --test decision -- --skip conformance_probabilities_as_by_scipy
 miri -p plumbmark-tests --test reasons -- a_still silence_is_stale roll_near_plumb the_lower_end
 miri -p plumbmark-tests --test shared
-miri -p plumbmark-tests --test vehicle
+# 2000 attitudes are arithmetic alone as well.
+miri -p plumbmark-tests --test vehicle -- --skip the_rotation_is_solved_exactly
 miri -p plumbmark-tests --test calibration -- the_six_face_example
 miri -p plumbmark-tests --test turn -- half_the_difference every_refusal
