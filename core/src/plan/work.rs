@@ -1,0 +1,194 @@
+//! One sheet worked out: inputs checked, results with uncertainties, verdicts.
+
+use super::bound::{Judged, judge};
+use super::kind::{Kind, Problem, Refusal, Unit};
+use super::propagate::{MOST_IN, MOST_OUT, propagate};
+use super::sheets::{Checked, Form, Sheet};
+
+/// Coverage factor for 95 %, two-sided. A normal has 1.96, a rectangle alone 1.65.
+pub const COVERAGE_FACTOR: f64 = 2.0;
+
+/// A result with its uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Given {
+    /// Best value; not a number where the sheet had nothing to tell it from.
+    pub value: f64,
+    /// Expanded uncertainty, two-sided 95 %.
+    pub u: f64,
+    /// Unit of both.
+    pub unit: Unit,
+    /// Place of the input that adds most to it.
+    pub dominant: Option<usize>,
+}
+
+/// A sheet worked out.
+#[derive(Debug, Clone)]
+pub struct Worked {
+    form: Form,
+    values: [f64; MOST_OUT],
+    variances: [f64; MOST_OUT],
+    largest: [(f64, usize); MOST_OUT],
+    given: usize,
+}
+
+impl Sheet {
+    /// Works the sheet out. `x` are the inputs, then the rows one after the other; `half` are their
+    /// half-widths: the true number lies within `x ± half` (a rectangle, standard uncertainty
+    /// half/√3, JCGM 100 §4.3.7); not a number stands for the assumed one.
+    ///
+    /// # Errors
+    /// The first number that is refused, and why.
+    pub fn work(self, x: &[f64], half: &[f64]) -> Result<Worked, Refusal> {
+        let form = self.form();
+        let rows = form.rows_in(x.len())?;
+        let given = form.outputs.len() + rows * form.row_outputs.len();
+        if x.len() > MOST_IN || given > MOST_OUT {
+            return Err(Refusal::at(MOST_IN.min(x.len()), Problem::TooMany));
+        }
+        for (place, &value) in x.iter().enumerate() {
+            form.kind(place)
+                .check(value)
+                .map_err(|p| Refusal::at(place, p))?;
+        }
+        let mut u = [0.0; MOST_IN];
+        for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
+            let told = half.get(place).copied().unwrap_or(f64::NAN);
+            *u = standard(form.kind(place), x, told)
+                .ok_or(Refusal::at(place, Problem::HalfWidth))?;
+        }
+        let mut worked = Worked {
+            form,
+            values: [f64::NAN; MOST_OUT],
+            variances: [0.0; MOST_OUT],
+            largest: [(0.0, usize::MAX); MOST_OUT],
+            given,
+        };
+        (form.function)(x, &mut worked.values)?;
+        let base = worked.values;
+        propagate(form.function, x, &u, &base, &mut |input, output, change| {
+            worked.count(input, output, change);
+        });
+        Ok(worked)
+    }
+
+    /// What each input adds to the uncertainty of the result at `output`: told to `found` by the
+    /// input's place, as a standard uncertainty.
+    ///
+    /// # Errors
+    /// As [`Self::work`].
+    pub fn contributions(
+        self,
+        x: &[f64],
+        half: &[f64],
+        output: usize,
+        found: &mut dyn FnMut(usize, f64),
+    ) -> Result<(), Refusal> {
+        let form = self.form();
+        let base = self.work(x, half)?.values;
+        let mut u = [0.0; MOST_IN];
+        for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
+            let told = half.get(place).copied().unwrap_or(f64::NAN);
+            *u = standard(form.kind(place), x, told).unwrap_or(0.0);
+        }
+        propagate(form.function, x, &u, &base, &mut |input, at, change| {
+            if at == output {
+                found(input, change);
+            }
+        });
+        Ok(())
+    }
+}
+
+/// Standard uncertainty of an input; `None` where its half-width can't be.
+fn standard(kind: Kind, x: f64, told: f64) -> Option<f64> {
+    if x.is_nan() || matches!(kind.unit, Unit::Choice | Unit::Count) {
+        return Some(0.0);
+    }
+    let half = if told.is_nan() { kind.assumed(x) } else { told };
+    (half >= 0.0 && half.is_finite()).then_some(half / libm::sqrt(3.0))
+}
+
+impl Worked {
+    fn count(&mut self, input: usize, output: usize, change: f64) {
+        if let Some(sum) = self.variances.get_mut(output) {
+            *sum += change * change;
+        }
+        if let Some(largest) = self.largest.get_mut(output)
+            && change > largest.0
+        {
+            *largest = (change, input);
+        }
+    }
+
+    /// The results, those of the rows last.
+    pub fn results(&self) -> impl Iterator<Item = Given> + '_ {
+        let all = self.values.iter().zip(&self.variances).zip(&self.largest);
+        all.take(self.given)
+            .enumerate()
+            .map(|(place, ((&value, &variance), largest))| Given {
+                value,
+                unit: self.form.output(place).unit,
+                u: COVERAGE_FACTOR * libm::sqrt(variance),
+                dominant: (largest.0 > 0.0).then_some(largest.1),
+            })
+    }
+
+    /// One result.
+    #[must_use]
+    pub fn result(&self, place: usize) -> Option<Given> {
+        self.results().nth(place)
+    }
+
+    /// Holds a result against its limit: lowest and highest value permitted, not a number where
+    /// there is none.
+    #[must_use]
+    pub fn judged(&self, place: usize, low: f64, high: f64) -> Option<Judged> {
+        self.result(place).map(|given| judge(&given, low, high))
+    }
+}
+
+impl Form {
+    /// Number of rows in so many numbers.
+    fn rows_in(&self, numbers: usize) -> Result<usize, Refusal> {
+        let wrong = Refusal::at(numbers, Problem::Missing);
+        let rest = numbers.checked_sub(self.inputs.len()).ok_or(wrong)?;
+        if self.row.is_empty() {
+            return if rest == 0 { Ok(0) } else { Err(wrong) };
+        }
+        if rest % self.row.len() == 0 {
+            Ok(rest / self.row.len())
+        } else {
+            Err(wrong)
+        }
+    }
+
+    /// The kind of the input at `place`.
+    fn kind(&self, place: usize) -> Kind {
+        at(self.inputs, self.row, place)
+    }
+
+    /// The kind of the result at `place`.
+    fn output(&self, place: usize) -> Kind {
+        at(self.outputs, self.row_outputs, place)
+    }
+
+    /// The checks of a sheet with `rows` rows: place of the result, and what it is held against.
+    pub fn checks(&self, rows: usize) -> impl Iterator<Item = Checked> + '_ {
+        let first = self.outputs.len();
+        let width = self.row_outputs.len();
+        let of_rows = (0..rows).flat_map(move |row| {
+            self.row_checks.iter().map(move |c| Checked {
+                output: first + row * width + c.output,
+                ..*c
+            })
+        });
+        self.checks.iter().copied().chain(of_rows)
+    }
+}
+
+/// The kind at `place` in a list that is followed by rows.
+fn at(first: &[Kind], row: &[Kind], place: usize) -> Kind {
+    let in_rows = || row.get(place.checked_sub(first.len())?.checked_rem(row.len())?);
+    let kind = first.get(place).or_else(in_rows);
+    kind.copied().unwrap_or(Kind::new(Unit::Ratio, 0.0, 0.0))
+}
