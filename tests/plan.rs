@@ -3,8 +3,13 @@
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::plan::Sheet;
 use plumbmark::plan::kind::{Problem, Refusal};
+use plumbmark::plan::sheets::Checked;
 
 const NONE: f64 = f64::NAN;
+
+fn check(place: usize) -> Checked {
+    Sheet::Clearances.form().checks[place]
+}
 
 fn clearances(first: f64) -> [f64; 8] {
     [first, NONE, NONE, NONE, NONE, NONE, NONE, NONE]
@@ -27,14 +32,14 @@ fn verdicts_need_the_whole_interval() {
     let worked = Sheet::Clearances
         .work(&clearances(120.0), &[3.0; 8])
         .unwrap();
-    let answer = |low: f64| worked.judged(0, low, NONE).unwrap();
+    let answer = |low: f64| worked.judged(&check(0), low, NONE).unwrap();
     assert_eq!(answer(116.0).verdict, Verdict::Within);
     assert_eq!(answer(118.0).verdict, Verdict::NotProven);
     assert_eq!(answer(124.0).verdict, Verdict::Beyond);
     assert_eq!(answer(NONE).why, Some(Why::LimitNotEntered));
     // What was not measured has no verdict.
     assert_eq!(
-        worked.judged(1, 100.0, NONE).unwrap().verdict,
+        worked.judged(&check(1), 100.0, NONE).unwrap().verdict,
         Verdict::None
     );
 }
@@ -44,7 +49,7 @@ fn doing_what_is_told_settles_it() {
     for first in [20.0, 90.0, 117.0, 119.0] {
         let told = |x: f64| {
             let worked = Sheet::Clearances.work(&clearances(x), &[NONE; 8]).unwrap();
-            worked.judged(0, 117.5, NONE).unwrap()
+            worked.judged(&check(0), 117.5, NONE).unwrap()
         };
         let before = told(first);
         assert_ne!(before.verdict, Verdict::Within, "{first}");
@@ -78,4 +83,18 @@ fn refusals_name_the_place_and_the_slip() {
             problem: Problem::HalfWidth
         }
     );
+}
+
+#[test]
+fn what_may_only_say_beyond_is_never_within() {
+    let worked = Sheet::Clearances
+        .work(&clearances(120.0), &[3.0; 8])
+        .unwrap();
+    let only_beyond = Checked {
+        only_beyond: true,
+        ..check(0)
+    };
+    let answer = |low: f64| worked.judged(&only_beyond, low, NONE).unwrap().verdict;
+    assert_eq!(answer(50.0), Verdict::NotProven);
+    assert_eq!(answer(130.0), Verdict::Beyond);
 }

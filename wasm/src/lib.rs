@@ -8,6 +8,7 @@ extern crate alloc;
 mod limits;
 mod object;
 mod phone;
+mod plan;
 mod vehicle;
 
 use limits::Limits;

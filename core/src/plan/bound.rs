@@ -155,9 +155,9 @@ pub struct Judged {
 }
 
 /// Holds `given` against the lowest and the highest value permitted; not a number where there is
-/// none. Guard band w = U, as [`crate::decision`].
+/// none. Guard band w = U, as [`crate::decision`]. What may only say beyond is never within.
 #[must_use]
-pub fn judge(given: &Given, low: f64, high: f64) -> Judged {
+pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
     let none = |why| Judged {
         verdict: if why == Some(Why::LimitNotEntered) {
             Verdict::NotProven
@@ -180,7 +180,7 @@ pub fn judge(given: &Given, low: f64, high: f64) -> Judged {
     let (value, u) = (given.value, given.u);
     let inside = (value - u - low).min(high - value - u);
     let outside = (value - u - high).max(low - value - u);
-    let (verdict, margin) = if inside >= 0.0 {
+    let (verdict, margin) = if inside >= 0.0 && !only_beyond {
         (Verdict::Within, inside)
     } else if outside > 0.0 {
         (Verdict::Beyond, -outside)
@@ -191,7 +191,7 @@ pub fn judge(given: &Given, low: f64, high: f64) -> Judged {
         verdict,
         why: None,
         margin,
-        change: if verdict == Verdict::Within {
+        change: if inside >= 0.0 {
             f64::NAN
         } else {
             settling(given, low, high)

@@ -55,38 +55,14 @@ row! {
 
 /// Each distance has its limit.
 pub const CHECKS: &[Checked] = &[
-    Checked {
-        output: 0,
-        bound: BoundId::ClearOutletEnd,
-    },
-    Checked {
-        output: 1,
-        bound: BoundId::ClearIntakeEnd,
-    },
-    Checked {
-        output: 2,
-        bound: BoundId::ClearTop,
-    },
-    Checked {
-        output: 3,
-        bound: BoundId::ClearBottom,
-    },
-    Checked {
-        output: 4,
-        bound: BoundId::ClearLeft,
-    },
-    Checked {
-        output: 5,
-        bound: BoundId::ClearRight,
-    },
-    Checked {
-        output: 6,
-        bound: BoundId::OutletToPerson,
-    },
-    Checked {
-        output: 7,
-        bound: BoundId::IntakeToExhaust,
-    },
+    Checked::new(0, BoundId::ClearOutletEnd),
+    Checked::new(1, BoundId::ClearIntakeEnd),
+    Checked::new(2, BoundId::ClearTop),
+    Checked::new(3, BoundId::ClearBottom),
+    Checked::new(4, BoundId::ClearLeft),
+    Checked::new(5, BoundId::ClearRight),
+    Checked::new(6, BoundId::OutletToPerson),
+    Checked::new(7, BoundId::IntakeToExhaust),
 ];
 
 /// Distances as they are: what is told is what is held against the limit.

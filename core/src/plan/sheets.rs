@@ -13,6 +13,21 @@ pub struct Checked {
     pub output: usize,
     /// Its limit.
     pub bound: BoundId,
+    /// Whether it is told by something that can break the limit but never keep it: a lower bound
+    /// of what the limit is for.
+    pub only_beyond: bool,
+}
+
+impl Checked {
+    /// A result that can be within and beyond.
+    #[must_use]
+    pub const fn new(output: usize, bound: BoundId) -> Self {
+        Self {
+            output,
+            bound,
+            only_beyond: false,
+        }
+    }
 }
 
 /// What a sheet is made of. A sheet without rows has empty lists for them.

@@ -28,6 +28,7 @@ pub struct Worked {
     values: [f64; MOST_OUT],
     variances: [f64; MOST_OUT],
     largest: [(f64, usize); MOST_OUT],
+    rows: usize,
     given: usize,
 }
 
@@ -61,6 +62,7 @@ impl Sheet {
             values: [f64::NAN; MOST_OUT],
             variances: [0.0; MOST_OUT],
             largest: [(0.0, usize::MAX); MOST_OUT],
+            rows,
             given,
         };
         (form.function)(x, &mut worked.values)?;
@@ -139,11 +141,17 @@ impl Worked {
         self.results().nth(place)
     }
 
+    /// The checks of this sheet, those of the rows last.
+    pub fn checks(&self) -> impl Iterator<Item = Checked> + '_ {
+        self.form.checks(self.rows)
+    }
+
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
     /// there is none.
     #[must_use]
-    pub fn judged(&self, place: usize, low: f64, high: f64) -> Option<Judged> {
-        self.result(place).map(|given| judge(&given, low, high))
+    pub fn judged(&self, check: &Checked, low: f64, high: f64) -> Option<Judged> {
+        let given = self.result(check.output)?;
+        Some(judge(&given, low, high, check.only_beyond))
     }
 }
 
