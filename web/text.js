@@ -561,6 +561,7 @@ export const text = {
       other_version: () => 'this limit set was written by another version',
     },
     title: 'Limits',
+    guide: 'Fill them from the manual, step by step',
     name: 'Name of this set',
     low: 'at least',
     high: 'at most',

@@ -68,6 +68,4 @@ export const words = {
     /** @param {string} who @param {string} time @param {string} reason */
     by: (who, time, reason) => `${who}, ${time}, ${reason || 'with a photo'}`,
   },
-  /** What a limit is for, by core's name. @type {Record<string, string>} */
-  bounds: {},
 };
