@@ -160,7 +160,8 @@
  * @property {string[]} in_operation checks whose limit held in operation
  * @property {number | null} found_ms when the phone had been checked
  * @property {number | null} level_ms when the vehicle's level had been read
- * @property {Blob | null} photo
+ * @property {Blob | null} photo that shows which end is lower
+ * @property {number[]} [photos] ids of others
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit

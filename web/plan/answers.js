@@ -2,10 +2,10 @@
 // whose limit; where the uncertainty comes from and photos a tap deeper.
 
 import { button, h } from '../dom.js';
+import { photosOf } from '../photos.js';
 import { verdictFrame } from '../screens/frame.js';
 import { bounds } from '../words/limits.js';
 import { contributions } from './model.js';
-import { photosOf } from './photos.js';
 import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
 
 /** @typedef {import('./model.js').Answer} Answer */
@@ -119,7 +119,7 @@ export class Answers {
     const body = h('div', {});
     const details = h('details', { class: 'more' }, h('summary', {}, t.more), body);
     const fill = () => {
-      const photos = photosOf(this.form.ctx, this.form.kept, key);
+      const photos = photosOf(this.form.ctx, this.form.kept.owner, key);
       body.replaceChildren(this.#budget(a), photos);
     };
     details.addEventListener('toggle', () => {

@@ -37,8 +37,6 @@ export const words = {
   undo: 'Put it back',
   remove: 'Take away',
   more: 'Where ± comes from, photos',
-  photo: 'Take a photo',
-  photoOf: 'photo of this check',
   working: 'Working',
   /** @param {string} label */
   mostly: (label) => `± comes mostly from: ${label}. Measure that better.`,
