@@ -2,7 +2,7 @@
 //! [`LimitSet::trade_usage`]; all of it can be edited, and a manual's number replaces it.
 
 use crate::holds::Surface;
-use crate::limit_error::{LimitError, Problem};
+use crate::limit_error::{Field, LimitError, Problem, Row};
 use crate::limits::{Basis, Limit};
 use crate::parts::Check;
 use heapless::{String, Vec};
@@ -131,12 +131,17 @@ impl LimitSet {
     /// # Errors
     /// [`Problem::TooLong`] beyond 64 bytes.
     pub fn set_name(&mut self, name: &str) -> Result<(), LimitError> {
-        self.name = String::try_from(name).map_err(|_| LimitError {
-            line: "",
-            field: "name",
-            problem: Problem::TooLong(64),
-        })?;
+        Self::name_fits(name.len())?;
+        self.name = text(name);
         Ok(())
+    }
+
+    /// Whether a name of so many bytes fits.
+    ///
+    /// # Errors
+    /// [`Problem::TooLong`] beyond 64.
+    pub fn name_fits(bytes: usize) -> Result<(), LimitError> {
+        fits(bytes, 64, Row::Set, Field::Name)
     }
 
     /// Adds a line, or a second one that [`Self::validate`] will refuse.
@@ -144,10 +149,10 @@ impl LimitSet {
     /// # Errors
     /// [`Problem::Repeated`] where there is no room for one more.
     pub fn add_line(&mut self, line: Limit) -> Result<(), LimitError> {
-        let name = line.check.name();
+        let row = Row::Check(line.check);
         self.lines.push(line).map_err(|_| LimitError {
-            line: name,
-            field: "check",
+            row,
+            field: Field::Check,
             problem: Problem::Repeated,
         })
     }
@@ -166,8 +171,17 @@ impl LimitSet {
     /// The limit of a check; not entered where the set has no line for it.
     #[must_use]
     pub fn limit(&self, check: Check) -> Limit {
+        Limit {
+            check,
+            ..self.line(check).clone()
+        }
+    }
+
+    /// [`Self::limit`] where it stands; one that was not entered is some other check's.
+    pub(crate) fn line(&self, check: Check) -> &Limit {
+        const NOT_ENTERED: &Limit = &Limit::not_entered(Check::PipeFall);
         let found = self.lines.iter().find(|l| l.check == check);
-        found.cloned().unwrap_or_else(|| Limit::not_entered(check))
+        found.unwrap_or(NOT_ENTERED)
     }
 
     /// Contact uncertainties of a surface, degrees.
@@ -182,42 +196,54 @@ impl LimitSet {
     /// # Errors
     /// The first line and field that is wrong, and why.
     pub fn validate(&self) -> Result<(), LimitError> {
-        let wrong = |line, field, problem| {
+        let wrong = |row, field, problem| {
             Err(LimitError {
-                line,
+                row,
                 field,
                 problem,
             })
         };
         if self.format != FORMAT {
-            return wrong("", "format", Problem::NotALimitSet);
+            return wrong(Row::Set, Field::Format, Problem::NotALimitSet);
         }
         if self.version != VERSION {
-            return wrong("", "version", Problem::OtherVersion);
+            return wrong(Row::Set, Field::Version, Problem::OtherVersion);
         }
         for (i, line) in self.lines.iter().enumerate() {
             line.validate()?;
             if self.lines.iter().take(i).any(|l| l.check == line.check) {
-                return wrong(line.check.name(), "check", Problem::Repeated);
+                return wrong(Row::Check(line.check), Field::Check, Problem::Repeated);
             }
         }
         for (i, s) in self.surfaces.iter().enumerate() {
+            let row = Row::Surface(s.surface);
             if self.surfaces.iter().take(i).any(|o| o.surface == s.surface) {
-                return wrong(s.surface.name(), "surface", Problem::Repeated);
+                return wrong(row, Field::Surface, Problem::Repeated);
             }
             // Below 0.02° no phone's case lies on anything.
             if !(0.02..=5.0).contains(&s.hold_deg) {
-                return wrong(s.surface.name(), "hold_deg", Problem::HoldOutOfRange);
+                return wrong(row, Field::HoldDeg, Problem::HoldOutOfRange);
             }
             if !(0.0..=10.0).contains(&s.align_deg) {
-                return wrong(s.surface.name(), "align_deg", Problem::OutOfRange(0, 10));
+                return wrong(row, Field::AlignDeg, Problem::OutOfRange(0, 10));
             }
         }
         Ok(())
     }
 }
 
-/// A built-in text; all of them fit.
-fn text<const N: usize>(s: &str) -> String<N> {
+pub(crate) fn fits(bytes: usize, most: u16, row: Row, field: Field) -> Result<(), LimitError> {
+    if bytes <= usize::from(most) {
+        return Ok(());
+    }
+    Err(LimitError {
+        row,
+        field,
+        problem: Problem::TooLong(most),
+    })
+}
+
+/// A text that fits.
+pub(crate) fn text<const N: usize>(s: &str) -> String<N> {
     String::try_from(s).unwrap_or_default()
 }
