@@ -228,7 +228,7 @@ export class Context {
 
   /** A level was read: captures of the one before may no longer count. @param {boolean} moved */
   keepLevel(moved) {
-    const at_ms = this.engine.call((l) => l.level_taken_ms);
+    const at_ms = this.engine.call((l) => l.level_taken_ms());
     if (!at_ms) return;
     this.keep({ levels: [...this.settings.levels, { at_ms, moved }].slice(-LEVELS_KEPT) });
   }
@@ -255,10 +255,9 @@ export class Context {
 
   /** @param {boolean} blind */
   capture(blind) {
-    /** @type {import('./types.js').Report | undefined} */
-    const report = this.engine.call((l) => l.capture());
+    const report = this.engine.capture();
     if (!report) return;
-    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms);
+    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms());
     /** @type {Capture} */
     const capture = {
       job_id: 1,

@@ -67,6 +67,11 @@
  * @property {ZeroBy[]} zeros
  * @property {Pointing[]} pointings
  * @property {(string | null)[]} level_refusals
+ * @property {Report['channel'][]} channels
+ * @property {string[][]} refusals by list and place, for calls that may refuse
+ * @property {string[]} fields of a limit set
+ * @property {(keyof typeof import('./text.js').text.limits.problems)[]} problems of a limit set
+ * @property {string[]} vehicle_fields
  *
  * @typedef {object} Advice
  * @property {string} kind

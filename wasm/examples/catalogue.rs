@@ -3,15 +3,18 @@
 
 use plumbmark::advice::AdviceKind;
 use plumbmark::budget::Source;
+use plumbmark::calibration::CalibrationRefusal;
 use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::level::LevelRefusal;
-use plumbmark::limits::{Basis, LimitSet};
+use plumbmark::limits::{Basis, Field, LimitSet, Problem};
+use plumbmark::live::Channel;
 use plumbmark::parts::{Check, Part, Quantity};
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
-use plumbmark::vehicle::{Pointing, VehicleTerms};
+use plumbmark::reversal::TurnRefusal;
+use plumbmark::vehicle::{Pointing, VehicleField, VehicleTerms};
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -30,6 +33,12 @@ struct Catalogue {
     zeros: [ZeroBy; 3],
     pointings: [Pointing; 4],
     level_refusals: Vec<Option<LevelRefusal>>,
+    channels: [Channel; 2],
+    /// In the order of the lists in `refusals.rs`.
+    refusals: [Vec<&'static str>; 5],
+    fields: [Field; 14],
+    problems: [&'static str; 11],
+    vehicle_fields: [VehicleField; 6],
     default_limits: LimitSet,
     blank_limits: LimitSet,
     vehicle: VehicleTerms,
@@ -92,6 +101,19 @@ fn catalogue() -> Catalogue {
         level_refusals: core::iter::once(None)
             .chain(LevelRefusal::ALL.map(Some))
             .collect(),
+        channels: Channel::ALL,
+        refusals: [
+            NoReading::ALL.map(NoReading::name).to_vec(),
+            TurnRefusal::ALL.map(TurnRefusal::name).to_vec(),
+            CalibrationRefusal::ALL
+                .map(CalibrationRefusal::name)
+                .to_vec(),
+            LevelRefusal::ALL.map(LevelRefusal::name).to_vec(),
+            Refusal::ALL.map(Refusal::name).to_vec(),
+        ],
+        fields: Field::ALL,
+        problems: Problem::NAMES,
+        vehicle_fields: VehicleField::ALL,
         default_limits: LimitSet::trade_usage(),
         blank_limits: LimitSet::not_entered(),
         vehicle: VehicleTerms::ASSUMED,

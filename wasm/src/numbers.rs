@@ -66,6 +66,12 @@ impl Numbers {
     }
 }
 
+/// How many there is room for.
+#[wasm_bindgen]
+pub fn numbers_room() -> usize {
+    ROOM
+}
+
 /// Where they stand in memory: the page reads them there, and writes what it gives back.
 #[wasm_bindgen]
 pub fn numbers_at() -> *const f64 {
