@@ -5,7 +5,7 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
 . "$root/tests/nightly.sh"
 targets="wasm32-unknown-unknown thumbv6m-none-eabi thumbv7em-none-eabihf"
-say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, numpy and scipy are set up if missing (bare machine: up to 70 minutes; else about 20)."
+say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, fluids, CoolProp, numpy and scipy are set up if missing (bare machine: up to 70 minutes; else about 20)."
 
 logs=$(mktemp -d)
 trap 'rm -rf "$logs"' EXIT
@@ -99,6 +99,7 @@ step "no panic reachable on a board" sh "$root/tests/no_panic/run.sh"
 step "instructions on a board" sh "$root/tests/cost/run.sh" board
 step "second route: 10 000 budgets from the equations" sh "$root/tests/second_route/run.sh"
 step "second route notices a broken sign" sh "$root/tests/second_route/mutate.sh" 400
+step "sheets by another route" sh "$root/tests/plan_route/run.sh"
 step "Miri" sh "$root/tests/miri.sh"
 step "fuzzing" sh "$root/tests/fuzz/run.sh"
 step "page build" sh "$root/web/build.sh"

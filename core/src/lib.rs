@@ -52,6 +52,7 @@ pub mod live;
 mod matrix;
 pub mod parts;
 pub mod phone;
+pub mod plan;
 pub mod prior;
 pub mod reading;
 pub mod reason;

@@ -8,6 +8,7 @@ mod limits;
 mod numbers;
 mod page;
 mod phone;
+mod plan;
 mod refusals;
 mod report;
 mod vehicle;

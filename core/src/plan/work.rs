@@ -1,0 +1,198 @@
+//! One sheet worked out: inputs checked, results with uncertainties, verdicts.
+
+use super::bound::{Judged, judge};
+use super::kind::{Kind, Problem, Refusal, Unit};
+use super::propagate::{MOST_IN, MOST_OUT, propagate};
+use super::sheets::{Checked, Form, Sheet};
+
+/// Coverage factor for 95 %, two-sided. A normal has 1.96, a rectangle alone 1.65.
+pub const COVERAGE_FACTOR: f64 = 2.0;
+
+/// A result with its uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Given {
+    /// Best value; not a number where the sheet had nothing to tell it from.
+    pub value: f64,
+    /// Expanded uncertainty, two-sided 95 %.
+    pub u: f64,
+    /// Unit of both.
+    pub unit: Unit,
+    /// Place of the input that adds most to it.
+    pub dominant: Option<usize>,
+}
+
+/// A sheet worked out.
+#[derive(Debug, Clone)]
+pub struct Worked {
+    form: Form,
+    values: [f64; MOST_OUT],
+    variances: [f64; MOST_OUT],
+    largest: [(f64, usize); MOST_OUT],
+    rows: usize,
+    given: usize,
+}
+
+impl Sheet {
+    /// Works the sheet out. `x` are the inputs, then the rows one after the other; `half` are their
+    /// half-widths: the true number lies within `x ± half` (a rectangle, standard uncertainty
+    /// half/√3, JCGM 100 §4.3.7); not a number stands for the assumed one.
+    ///
+    /// # Errors
+    /// The first number that is refused, and why.
+    pub fn work(self, x: &[f64], half: &[f64]) -> Result<Worked, Refusal> {
+        let form = self.form();
+        let rows = form.rows_in(x.len())?;
+        let given = form.outputs.len() + rows * form.row_outputs.len();
+        if x.len() > MOST_IN || given > MOST_OUT {
+            return Err(Refusal::at(MOST_IN.min(x.len()), Problem::TooMany));
+        }
+        for (place, &value) in x.iter().enumerate() {
+            form.kind(place)
+                .check(value)
+                .map_err(|p| Refusal::at(place, p))?;
+        }
+        let mut u = [0.0; MOST_IN];
+        for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
+            let told = half.get(place).copied().unwrap_or(f64::NAN);
+            *u = standard(form.kind(place), x, told)
+                .ok_or(Refusal::at(place, Problem::HalfWidth))?;
+        }
+        let mut worked = Worked {
+            form,
+            values: [f64::NAN; MOST_OUT],
+            variances: [0.0; MOST_OUT],
+            largest: [(0.0, usize::MAX); MOST_OUT],
+            rows,
+            given,
+        };
+        (form.function)(x, &mut worked.values)?;
+        let base = worked.values;
+        propagate(form.function, x, &u, &base, &mut |input, output, change| {
+            worked.count(input, output, change);
+        });
+        Ok(worked)
+    }
+
+    /// What each input adds to the uncertainty of the result at `output`: told to `found` by the
+    /// input's place, as a standard uncertainty.
+    ///
+    /// # Errors
+    /// As [`Self::work`].
+    pub fn contributions(
+        self,
+        x: &[f64],
+        half: &[f64],
+        output: usize,
+        found: &mut dyn FnMut(usize, f64),
+    ) -> Result<(), Refusal> {
+        let form = self.form();
+        let base = self.work(x, half)?.values;
+        let mut u = [0.0; MOST_IN];
+        for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
+            let told = half.get(place).copied().unwrap_or(f64::NAN);
+            *u = standard(form.kind(place), x, told).unwrap_or(0.0);
+        }
+        propagate(form.function, x, &u, &base, &mut |input, at, change| {
+            if at == output {
+                found(input, change);
+            }
+        });
+        Ok(())
+    }
+}
+
+/// Standard uncertainty of an input; `None` where its half-width can't be.
+fn standard(kind: Kind, x: f64, told: f64) -> Option<f64> {
+    if x.is_nan() || matches!(kind.unit, Unit::Choice | Unit::Count) {
+        return Some(0.0);
+    }
+    let half = if told.is_nan() { kind.assumed(x) } else { told };
+    (half >= 0.0 && half.is_finite()).then_some(half / libm::sqrt(3.0))
+}
+
+impl Worked {
+    fn count(&mut self, input: usize, output: usize, change: f64) {
+        if let Some(sum) = self.variances.get_mut(output) {
+            *sum += change * change;
+        }
+        if let Some(largest) = self.largest.get_mut(output)
+            && change > largest.0
+        {
+            *largest = (change, input);
+        }
+    }
+
+    /// The result at `place`, those of the rows last.
+    #[must_use]
+    pub fn result(&self, place: usize) -> Option<Given> {
+        if place >= self.given {
+            return None;
+        }
+        let (change, input) = *self.largest.get(place)?;
+        Some(Given {
+            value: *self.values.get(place)?,
+            u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
+            unit: at(self.form.outputs, self.form.row_outputs, place).unit,
+            dominant: (change > 0.0).then_some(input),
+        })
+    }
+
+    /// The check at `place`, those of the rows last.
+    #[must_use]
+    pub fn check(&self, place: usize) -> Option<Checked> {
+        self.form.check(place, self.rows)
+    }
+
+    /// Holds a result against its limit: lowest and highest value permitted, not a number where
+    /// there is none.
+    #[must_use]
+    pub fn judged(&self, check: &Checked, low: f64, high: f64) -> Option<Judged> {
+        let given = self.result(check.output)?;
+        Some(judge(&given, low, high, check.only_beyond))
+    }
+}
+
+impl Form {
+    /// Number of rows in so many numbers.
+    fn rows_in(&self, numbers: usize) -> Result<usize, Refusal> {
+        let wrong = Refusal::at(numbers, Problem::Missing);
+        let rest = numbers.checked_sub(self.inputs.len()).ok_or(wrong)?;
+        if self.row.is_empty() {
+            return if rest == 0 { Ok(0) } else { Err(wrong) };
+        }
+        if rest % self.row.len() == 0 {
+            Ok(rest / self.row.len())
+        } else {
+            Err(wrong)
+        }
+    }
+
+    /// The kind of the input at `place`.
+    fn kind(&self, place: usize) -> Kind {
+        at(self.inputs, self.row, place)
+    }
+
+    /// The check at `place` of a sheet with `rows` rows, those of the rows last: place of the result,
+    /// and what it is held against.
+    #[must_use]
+    pub fn check(&self, place: usize, rows: usize) -> Option<Checked> {
+        let Some(past) = place.checked_sub(self.checks.len()) else {
+            return self.checks.get(place).copied();
+        };
+        let row = past.checked_div(self.row_checks.len())?;
+        let check = *self
+            .row_checks
+            .get(past.checked_rem(self.row_checks.len())?)?;
+        (row < rows).then_some(Checked {
+            output: self.outputs.len() + row * self.row_outputs.len() + check.output,
+            ..check
+        })
+    }
+}
+
+/// The kind at `place` in a list that is followed by rows.
+fn at(first: &[Kind], row: &[Kind], place: usize) -> Kind {
+    let in_rows = || row.get(place.checked_sub(first.len())?.checked_rem(row.len())?);
+    let kind = first.get(place).or_else(in_rows);
+    kind.copied().unwrap_or(Kind::new(Unit::Ratio, 0.0, 0.0))
+}

@@ -1,0 +1,162 @@
+//! The core's sheets and the limits that belong to them, by name and unit: prints the module
+//! `sheets.js`, which the page loads with the tape-measure half. The build runs it.
+
+use plumbmark::limits::Basis;
+use plumbmark::plan::Sheet;
+use plumbmark::plan::bound::{BoundId, Section};
+use plumbmark::plan::bound_error::{BoundError, LONGEST};
+use plumbmark::plan::kind::{Kind, Problem, Slip, Unit};
+use plumbmark::plan::sheets::Checked;
+use plumbmark::plan::usage::{Known, LAW, USAGE};
+use serde::Serialize;
+
+#[derive(Serialize)]
+struct Sheets {
+    sheets: Vec<SheetEntry>,
+    bounds: Vec<BoundEntry>,
+    usage: Vec<KnownEntry>,
+    law: Vec<KnownEntry>,
+    problems: [&'static str; 8],
+    slips: [Slip; 5],
+    /// Field and problem by code, from 1.
+    bound_errors: [(&'static str, &'static str); 9],
+    longest_text: usize,
+}
+
+#[derive(Serialize)]
+struct SheetEntry {
+    name: &'static str,
+    inputs: Vec<FieldEntry>,
+    row: Vec<FieldEntry>,
+    outputs: Vec<ResultEntry>,
+    row_outputs: Vec<ResultEntry>,
+    checks: Vec<CheckedEntry>,
+    row_checks: Vec<CheckedEntry>,
+}
+
+#[derive(Serialize)]
+struct FieldEntry {
+    name: &'static str,
+    unit: Unit,
+    low: f64,
+    high: f64,
+    half_width: f64,
+    half_share: f64,
+    optional: bool,
+}
+
+#[derive(Serialize)]
+struct ResultEntry {
+    name: &'static str,
+    unit: Unit,
+}
+
+#[derive(Serialize)]
+struct CheckedEntry {
+    output: usize,
+    bound: &'static str,
+    only_beyond: bool,
+}
+
+#[derive(Serialize)]
+struct BoundEntry {
+    id: &'static str,
+    section: Section,
+    unit: Unit,
+    low: f64,
+    high: f64,
+}
+
+#[derive(Serialize)]
+struct KnownEntry {
+    id: &'static str,
+    low: Option<f64>,
+    high: Option<f64>,
+    basis: Basis,
+    source: &'static str,
+    vehicles: &'static str,
+    reason: &'static str,
+}
+
+fn fields(names: &[&'static str], kinds: &[Kind]) -> Vec<FieldEntry> {
+    let each = names.iter().zip(kinds);
+    each.map(|(&name, kind)| FieldEntry {
+        name,
+        unit: kind.unit,
+        low: kind.low,
+        high: kind.high,
+        half_width: kind.half_width,
+        half_share: kind.half_share,
+        optional: kind.optional,
+    })
+    .collect()
+}
+
+fn results(names: &[&'static str], kinds: &[Kind]) -> Vec<ResultEntry> {
+    let each = names.iter().zip(kinds);
+    each.map(|(&name, kind)| ResultEntry {
+        name,
+        unit: kind.unit,
+    })
+    .collect()
+}
+
+fn checks(all: &[Checked]) -> Vec<CheckedEntry> {
+    let entry = |c: &Checked| CheckedEntry {
+        output: c.output,
+        bound: c.bound.name(),
+        only_beyond: c.only_beyond,
+    };
+    all.iter().map(entry).collect()
+}
+
+fn sheet(sheet: &Sheet) -> SheetEntry {
+    let (form, names) = (sheet.form(), sheet.names());
+    SheetEntry {
+        name: names.sheet,
+        inputs: fields(names.inputs, form.inputs),
+        row: fields(names.row, form.row),
+        outputs: results(names.outputs, form.outputs),
+        row_outputs: results(names.row_outputs, form.row_outputs),
+        checks: checks(form.checks),
+        row_checks: checks(form.row_checks),
+    }
+}
+
+fn bound(id: &BoundId) -> BoundEntry {
+    let (low, high) = id.range();
+    BoundEntry {
+        id: id.name(),
+        section: id.section(),
+        unit: id.unit(),
+        low,
+        high,
+    }
+}
+
+fn known(k: &Known) -> KnownEntry {
+    KnownEntry {
+        id: k.id.name(),
+        low: k.low,
+        high: k.high,
+        basis: k.basis,
+        source: k.source,
+        vehicles: k.vehicles,
+        reason: "",
+    }
+}
+
+fn main() {
+    let lists = Sheets {
+        sheets: Sheet::ALL.iter().map(sheet).collect(),
+        bounds: BoundId::ALL.iter().map(bound).collect(),
+        usage: USAGE.iter().map(known).collect(),
+        law: LAW.iter().map(known).collect(),
+        problems: Problem::NAMES,
+        slips: Slip::ALL,
+        bound_errors: BoundError::NAMES,
+        longest_text: LONGEST,
+    };
+    let lists = serde_json::to_string(&lists).expect("lists of names and numbers");
+    println!("export default {lists};");
+}
