@@ -32,14 +32,16 @@ export function partVerdict(ctx, part) {
 }
 
 /** A section of the tape-measure half. Its answer comes once that half is loaded.
- * @param {Context} ctx @param {string} name */
-function section(ctx, name) {
+ * @param {Context} ctx @param {string} name
+ * @param {(verdict: import('../types.js').Verdict) => void} found */
+function section(ctx, name, found) {
   const t = ctx.text.sections;
   const words = of(t, name);
   const verdict = h('span', {}, verdictFrame(null, '…'));
   ctx.loadPlan().then((plan) => {
     /** @type {import('../plan/model.js').Answer | null} */
     const worst = plan.worstOf(ctx, name);
+    found(worst?.verdict ?? 'none');
     verdict.replaceChildren(
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
@@ -62,6 +64,12 @@ function section(ctx, name) {
 export function parts(ctx) {
   const t = ctx.text.parts;
   const n = { beyond: 0, not_proven: 0, within: 0, none: 0 };
+  const summary = h('p', { class: 'summary', role: 'status' });
+  /** @param {import('../types.js').Verdict} verdict */
+  const count = (verdict) => {
+    n[verdict] += 1;
+    summary.textContent = t.summary(n);
+  };
   const level = h(
     'button',
     { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
@@ -75,7 +83,7 @@ export function parts(ctx) {
   const rows = new Map([['level', h('li', {}, level)]]);
   for (const { id } of ctx.engine.catalogue.parts) {
     const worst = partVerdict(ctx, id);
-    n[worst?.verdict ?? 'none'] += 1;
+    count(worst?.verdict ?? 'none');
     const row = h(
       'button',
       {
@@ -96,8 +104,12 @@ export function parts(ctx) {
     'parts',
     t.title,
     [
-      h('p', { class: 'summary' }, t.summary(n)),
-      h('ul', { class: 'rows' }, ...ORDER.map((name) => rows.get(name) ?? section(ctx, name))),
+      summary,
+      h(
+        'ul',
+        { class: 'rows' },
+        ...ORDER.map((name) => rows.get(name) ?? section(ctx, name, count)),
+      ),
     ],
     [
       button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
