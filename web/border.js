@@ -179,6 +179,9 @@ export function openBorder(pkg) {
       }
     },
     newLive: () => new pkg.Live(),
+    sheetWork: pkg.sheet_work,
+    sheetParts: pkg.sheet_parts,
+    boundProblem: pkg.bound_problem,
     /**
      * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {string} part

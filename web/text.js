@@ -60,6 +60,13 @@ export const text = {
         .filter(Boolean)
         .join(', '),
   },
+  /** Sections of the tape-measure half: name, and what it is about. */
+  sections: {
+    place: ['Place', 'clearances, cut plan, fit'],
+    support: ['Support', 'evenness under the seal, plate, seal'],
+    ducts: ['Ducts', 'bends, loss, air flow, return air'],
+    fuel: ['Fuel', 'line, lift, prime, standpipe'],
+  },
   checks: {
     heater_port: 'Fuel port',
     heater_outlet: 'Warm-air outlet',

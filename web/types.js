@@ -27,6 +27,23 @@
  * @property {string} name
  * @property {LimitLine[]} lines
  * @property {{ surface: string, hold_deg: number, align_deg: number }[]} surfaces
+ * @property {BoundLine[]} [bounds] limits of what a tape, a table or a manual tells
+ *
+ * @typedef {object} BoundLine in the unit that its id ends with
+ * @property {string} id
+ * @property {number | null} low
+ * @property {number | null} high
+ * @property {Basis} basis
+ * @property {string} source
+ * @property {string} vehicles that a law is for
+ * @property {string} reason why it is looser than law or usage
+ *
+ * @typedef {object} Photo
+ * @property {number} [id] given by the store
+ * @property {string} sheet
+ * @property {string} about which of its checks or facts
+ * @property {string} at ISO 8601
+ * @property {Blob} blob
  *
  * @typedef {object} Placement
  * @property {string} hold
@@ -155,6 +172,7 @@
  * @property {VehicleTerms} vehicle what was told of the vehicle
  * @property {{ at_ms: number, moved: boolean }[]} levels when levels were read, and whether the
  *   vehicle had moved since the one before
+ * @property {string} who who ticked last
  *
  * @typedef {import('./store.js').Store} Store
  * @typedef {import('./engine.js').Engine} Engine

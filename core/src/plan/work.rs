@@ -122,28 +122,25 @@ impl Worked {
         }
     }
 
-    /// The results, those of the rows last.
-    pub fn results(&self) -> impl Iterator<Item = Given> + '_ {
-        let all = self.values.iter().zip(&self.variances).zip(&self.largest);
-        all.take(self.given)
-            .enumerate()
-            .map(|(place, ((&value, &variance), largest))| Given {
-                value,
-                unit: self.form.output(place).unit,
-                u: COVERAGE_FACTOR * libm::sqrt(variance),
-                dominant: (largest.0 > 0.0).then_some(largest.1),
-            })
-    }
-
-    /// One result.
+    /// The result at `place`, those of the rows last.
     #[must_use]
     pub fn result(&self, place: usize) -> Option<Given> {
-        self.results().nth(place)
+        if place >= self.given {
+            return None;
+        }
+        let (change, input) = *self.largest.get(place)?;
+        Some(Given {
+            value: *self.values.get(place)?,
+            u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
+            unit: at(self.form.outputs, self.form.row_outputs, place).unit,
+            dominant: (change > 0.0).then_some(input),
+        })
     }
 
-    /// The checks of this sheet, those of the rows last.
-    pub fn checks(&self) -> impl Iterator<Item = Checked> + '_ {
-        self.form.checks(self.rows)
+    /// The check at `place`, those of the rows last.
+    #[must_use]
+    pub fn check(&self, place: usize) -> Option<Checked> {
+        self.form.check(place, self.rows)
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
@@ -175,22 +172,21 @@ impl Form {
         at(self.inputs, self.row, place)
     }
 
-    /// The kind of the result at `place`.
-    fn output(&self, place: usize) -> Kind {
-        at(self.outputs, self.row_outputs, place)
-    }
-
-    /// The checks of a sheet with `rows` rows: place of the result, and what it is held against.
-    pub fn checks(&self, rows: usize) -> impl Iterator<Item = Checked> + '_ {
-        let first = self.outputs.len();
-        let width = self.row_outputs.len();
-        let of_rows = (0..rows).flat_map(move |row| {
-            self.row_checks.iter().map(move |c| Checked {
-                output: first + row * width + c.output,
-                ..*c
-            })
-        });
-        self.checks.iter().copied().chain(of_rows)
+    /// The check at `place` of a sheet with `rows` rows, those of the rows last: place of the result,
+    /// and what it is held against.
+    #[must_use]
+    pub fn check(&self, place: usize, rows: usize) -> Option<Checked> {
+        let Some(past) = place.checked_sub(self.checks.len()) else {
+            return self.checks.get(place).copied();
+        };
+        let row = past.checked_div(self.row_checks.len())?;
+        let check = *self
+            .row_checks
+            .get(past.checked_rem(self.row_checks.len())?)?;
+        (row < rows).then_some(Checked {
+            output: self.outputs.len() + row * self.row_outputs.len() + check.output,
+            ..check
+        })
     }
 }
 
