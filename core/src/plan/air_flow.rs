@@ -39,14 +39,8 @@ row! {
 
 /// Flow against what the heater needs, temperature against what it may have.
 pub const CHECKS: &[Checked] = &[
-    Checked {
-        output: 2,
-        bound: BoundId::AirFlow,
-    },
-    Checked {
-        output: 4,
-        bound: BoundId::OutletAir,
-    },
+    Checked::new(2, BoundId::AirFlow),
+    Checked::new(4, BoundId::OutletAir),
 ];
 
 /// Air flow, see [`AirMeasured`].

@@ -10,8 +10,8 @@ use super::air;
 use super::bound::BoundId;
 use super::kind::{Kind, Problem, Refusal, Unit};
 use super::piece::{Piece, SPREAD};
-use super::run::{self, Stream};
 use super::row::{Row, row};
+use super::run::{self, Stream};
 use super::sheets::Checked;
 
 row! {
@@ -82,19 +82,15 @@ row! {
     }
 }
 
-const fn check(output: usize, bound: BoundId) -> Checked {
-    Checked { output, bound }
-}
-
 /// Both layouts against the same limits.
 pub const CHECKS: &[Checked] = &[
-    check(0, BoundId::DuctBends),
-    check(1, BoundId::DuctLength),
-    check(2, BoundId::DuctLoss),
-    check(3, BoundId::DuctBends),
-    check(4, BoundId::DuctLength),
-    check(5, BoundId::DuctLoss),
-    check(7, BoundId::OutletAir),
+    Checked::new(0, BoundId::DuctBends),
+    Checked::new(1, BoundId::DuctLength),
+    Checked::new(2, BoundId::DuctLoss),
+    Checked::new(3, BoundId::DuctBends),
+    Checked::new(4, BoundId::DuctLength),
+    Checked::new(5, BoundId::DuctLoss),
+    Checked::new(7, BoundId::OutletAir),
 ];
 
 /// The air on both sides of the heater.
@@ -144,8 +140,8 @@ pub fn pieces(x: &[f64], others: usize) -> impl DoubleEndedIterator<Item = Piece
 pub fn ducts(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let given = DuctAir::read(x);
     let others = DuctAir::KINDS.len();
-    let air = Air::drawn(&given, given.flow_m3_per_h)
-        .ok_or(Refusal::at(0, Problem::BeyondFormula))?;
+    let air =
+        Air::drawn(&given, given.flow_m3_per_h).ok_or(Refusal::at(0, Problem::BeyondFormula))?;
     let mut costs = |layout: f64| {
         run::layout(x, others, layout, &given, &air, &mut |piece, cost| {
             let place = DuctsGiven::KINDS.len() + piece * PieceGiven::KINDS.len();

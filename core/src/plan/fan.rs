@@ -1,6 +1,7 @@
 //! Where a fan and its ducts settle: the flow at which the fan gives what the ducts cost. The
 //! fan's curve is told by two to five points, straight between them; beyond them nothing is told.
 
+use super::air;
 use super::bound::BoundId;
 use super::duct::{Air, DuctAir};
 use super::kind::{Kind, Problem, Refusal, Unit};
@@ -57,6 +58,8 @@ row! {
     }
 }
 
+/// Passes over the pieces after the first.
+const STEPS: usize = 2;
 /// Place of the first point's flow.
 const FIRST: usize = 8;
 
@@ -80,16 +83,12 @@ row! {
     }
 }
 
-const fn check(output: usize, bound: BoundId) -> Checked {
-    Checked { output, bound }
-}
-
 /// Flow against what the heater needs, temperature against what it may have.
 pub const CHECKS: &[Checked] = &[
-    check(0, BoundId::AirFlow),
-    check(2, BoundId::OutletAir),
-    check(3, BoundId::AirFlow),
-    check(5, BoundId::OutletAir),
+    Checked::new(0, BoundId::AirFlow),
+    Checked::new(2, BoundId::OutletAir),
+    Checked::new(3, BoundId::AirFlow),
+    Checked::new(5, BoundId::OutletAir),
 ];
 
 /// A fan's curve: points of flow in m³/h and pressure in Pa; what is left over is not a number.
@@ -110,7 +109,12 @@ impl Curve {
         };
         let mut last = (f64::NEG_INFINITY, f64::INFINITY);
         let mut ended = false;
-        for (i, (to, point)) in curve.points.iter_mut().zip(points.chunks_exact(2)).enumerate() {
+        for (i, (to, point)) in curve
+            .points
+            .iter_mut()
+            .zip(points.chunks_exact(2))
+            .enumerate()
+        {
             let &[flow, pressure] = point else { continue };
             if flow.is_nan() && pressure.is_nan() {
                 ended = true;
@@ -147,9 +151,11 @@ impl Curve {
 
     /// Flow in the middle of it.
     fn middle_m3_per_h(&self) -> f64 {
-        let ends = self.pairs().fold((f64::NAN, f64::NAN), |(low, _), (from, to)| {
-            (low.min(from.0), to.0)
-        });
+        let ends = self
+            .pairs()
+            .fold((f64::NAN, f64::NAN), |(low, _), (from, to)| {
+                (low.min(from.0), to.0)
+            });
         0.5 * (ends.0 + ends.1)
     }
 
@@ -193,41 +199,77 @@ fn settle(mut low: f64, mut high: f64, left_over: &dyn Fn(f64) -> f64) -> Option
     Some(0.5 * (low + high))
 }
 
-/// Flow through the ducts of a layout, m³/h. The loss goes with a power of the flow, near enough
-/// for a step: from the middle of the curve with 2, then with the power found.
-fn settled(x: &[f64], layout: f64, told: &DuctAir, curve: &Curve) -> Result<Option<f64>, Refusal> {
-    let loss = |flow: f64| {
-        let Some(air) = Air::drawn(told, flow) else {
-            return Ok(None);
-        };
-        let faster = flow / told.flow_m3_per_h;
-        let told = DuctAir {
-            other_loss_pa: told.other_loss_pa * faster * faster,
-            ..*told
-        };
-        let total = run::layout(x, FanAir::KINDS.len(), layout, &told, &air, &mut |_, _| ())?;
-        Ok((total.loss_pa > 0.0).then_some(total.loss_pa))
-    };
-    let (mut flow, mut power) = (curve.middle_m3_per_h(), 2.0);
-    let Some(mut at_pa) = loss(flow)? else {
+/// What the ducts of a layout cost at a flow; `None` without pieces or where the air gets too hot.
+fn loss_pa(x: &[f64], layout: f64, told: &DuctAir, flow: f64) -> Result<Option<f64>, Refusal> {
+    let Some(air) = Air::drawn(told, flow) else {
         return Ok(None);
     };
-    for last in [false, true] {
+    let faster = flow / told.flow_m3_per_h;
+    let told = DuctAir {
+        other_loss_pa: told.other_loss_pa * faster * faster,
+        ..*told
+    };
+    let total = run::layout(x, FanAir::KINDS.len(), layout, &told, &air, &mut |_, _| ())?;
+    Ok((total.loss_pa > 0.0).then_some(total.loss_pa))
+}
+
+/// Flow through the ducts of a layout, m³/h, and its loss. The loss goes with a power of the flow,
+/// near enough for a step: from the middle of the curve with 2, then with the power found.
+fn settled(
+    x: &[f64],
+    layout: f64,
+    told: &DuctAir,
+    curve: &Curve,
+) -> Result<Option<(f64, f64)>, Refusal> {
+    let (mut flow, mut power) = (curve.middle_m3_per_h(), 2.0);
+    let Some(mut at_pa) = loss_pa(x, layout, told, flow)? else {
+        return Ok(None);
+    };
+    for _ in 0..STEPS {
         let like = |q: f64| at_pa * libm::exp(power * libm::log(q / flow));
         let Some(next) = curve.meets(&like) else {
             return Ok(None);
         };
-        if last {
-            return Ok(Some(next));
-        }
-        let Some(next_pa) = loss(next)? else {
+        let Some(next_pa) = loss_pa(x, layout, told, next)? else {
             return Ok(None);
         };
         let apart = libm::log(next / flow);
-        if apart.abs() > 1e-6 {
+        if apart.abs() > 1e-3 {
             power = libm::log(next_pa / at_pa) / apart;
         }
         (flow, at_pa) = (next, next_pa);
     }
-    Ok(None)
+    Ok(Some((flow, at_pa)))
+}
+
+/// Fan and ducts, see [`FanAir`]; rows are pieces as in [`super::duct`].
+///
+/// # Errors
+/// A curve that does not fall, and what [`super::duct::ducts`] refuses.
+pub fn fan_duty(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
+    let told = DuctAir::read(x);
+    let fan = FanAir::read(x);
+    let density = air::density_kg_per_m3(told.inlet_celsius, air::pressure_pa(told.altitude_m));
+    let points = x.get(FIRST..FanAir::KINDS.len()).unwrap_or_default();
+    let curve = Curve::new(points, density / fan.curve_density_kg_per_m3)
+        .map_err(|(place, problem)| Refusal::at(FIRST + place, problem))?;
+    let duty = |layout| -> Result<[f64; 3], Refusal> {
+        let Some((flow, loss)) = settled(x, layout, &told, &curve)? else {
+            return Ok([f64::NAN; 3]);
+        };
+        let outlet = Air::drawn(&told, flow).map_or(f64::NAN, |a| a.outlet_celsius);
+        Ok([flow, loss, outlet])
+    };
+    let ([flow_a, loss_a, outlet_a], [flow_b, loss_b, outlet_b]) = (duty(run::A)?, duty(run::B)?);
+    FanGiven {
+        flow_a_m3_per_h: flow_a,
+        loss_a_pa: loss_a,
+        outlet_air_a_celsius: outlet_a,
+        flow_b_m3_per_h: flow_b,
+        loss_b_pa: loss_b,
+        outlet_air_b_celsius: outlet_b,
+        flow_difference_m3_per_h: flow_b - flow_a,
+    }
+    .write(to);
+    Ok(())
 }

@@ -68,10 +68,7 @@ row! {
 }
 
 /// Area against what the heater needs.
-pub const CHECKS: &[Checked] = &[Checked {
-    output: 0,
-    bound: BoundId::ReturnArea,
-}];
+pub const CHECKS: &[Checked] = &[Checked::new(0, BoundId::ReturnArea)];
 
 impl Opening {
     /// Free area, cm².
@@ -113,7 +110,9 @@ pub fn return_air(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         needed_cm2: area_cm2 * libm::sqrt(loss_pa / told.allowed_pa),
     }
     .write(to);
-    let given = to.get_mut(ReturnAirGiven::KINDS.len()..).unwrap_or_default();
+    let given = to
+        .get_mut(ReturnAirGiven::KINDS.len()..)
+        .unwrap_or_default();
     for (to, area) in given.iter_mut().zip(areas()) {
         *to = area;
     }

@@ -54,10 +54,7 @@ impl Piece {
             && reynolds >= published.reynolds;
         let wider = if known { 1.0 } else { 1.5 };
         let rough_bend = kind == PieceKind::Bend && relative > SMOOTH_ENOUGH;
-        made.own_half += wider
-            * published.own_share
-            * if rough_bend { 2.0 } else { 1.0 }
-            * made.k;
+        made.own_half += wider * published.own_share * if rough_bend { 2.0 } else { 1.0 } * made.k;
         made.flexible_half *= wider;
         Ok(made)
     }
@@ -131,10 +128,7 @@ impl Piece {
     /// Half-width: what fluids 1.3.1 has of Rennels, Crane, Idelchik, Miller and Hooper, 50 to
     /// 100 mm, lies within 0.3·K + 0.08, of the dynamic pressure at the narrow end.
     fn reducer(&self, friction: Friction) -> Result<Coefficient, Wrong> {
-        let (from, to) = (
-            self.bore_mm,
-            need(self.second_bore_mm, field::SECOND_BORE)?,
-        );
+        let (from, to) = (self.bore_mm, need(self.second_bore_mm, field::SECOND_BORE)?);
         if (from - to).abs() < 1.0 {
             return Err((field::SECOND_BORE, Problem::Contradiction));
         }
@@ -142,7 +136,10 @@ impl Piece {
         let (k, narrow) = if from > to {
             (fitting::narrowing(from, to, length_mm, friction.factor), to)
         } else {
-            (fitting::widening(to, from, length_mm, friction.factor), from)
+            (
+                fitting::widening(to, from, length_mm, friction.factor),
+                from,
+            )
         };
         let ratio = from / narrow;
         let here = ratio * ratio * ratio * ratio;

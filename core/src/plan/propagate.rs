@@ -5,7 +5,7 @@
 use super::kind::Refusal;
 
 /// Most numbers that a sheet takes, rows included.
-pub const MOST_IN: usize = 192;
+pub const MOST_IN: usize = 288;
 /// Most numbers that a sheet gives, rows included.
 pub const MOST_OUT: usize = 128;
 

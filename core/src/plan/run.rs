@@ -70,7 +70,11 @@ struct Along {
 /// # Errors
 /// A field that it needs or contradicts.
 fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, (usize, Problem)> {
-    let stream = if piece.is_warm() { &air.warm } else { &air.cold };
+    let stream = if piece.is_warm() {
+        &air.warm
+    } else {
+        &air.cold
+    };
     let bore_m = 0.001 * piece.bore_mm;
     let area = core::f64::consts::FRAC_PI_4 * bore_m * bore_m;
     let mass = share * stream.mass_kg_per_s;
@@ -105,7 +109,11 @@ pub fn layout(
     if !pieces(x, others).any(|p| own(&p)) {
         return Ok(NONE);
     }
-    let here = || pieces(x, others).enumerate().filter(|(_, p)| p.is_in(layout));
+    let here = || {
+        pieces(x, others)
+            .enumerate()
+            .filter(|(_, p)| p.is_in(layout))
+    };
     // Flows join on the way to the heater, where the share is whole.
     let joining = here().filter(|(_, p)| !p.is_warm()).map(|(_, p)| p.kept());
     let start = |share| Along {
@@ -121,8 +129,13 @@ pub fn layout(
     };
     let mut dearest_pa = f64::NEG_INFINITY;
     for (place, piece) in here() {
-        let along = if piece.is_warm() { &mut warm } else { &mut cold };
-        let at = |(field, problem)| Refusal::at(others + place * Piece::KINDS.len() + field, problem);
+        let along = if piece.is_warm() {
+            &mut warm
+        } else {
+            &mut cold
+        };
+        let at =
+            |(field, problem)| Refusal::at(others + place * Piece::KINDS.len() + field, problem);
         let whole = pass(&piece, along).map_err(at)?;
         let cost = cost(&piece, given, air, whole).map_err(at)?;
         total.bends_deg += piece.bends_deg();

@@ -1,8 +1,13 @@
 //! The sheets by name: which calculation is made of which rows.
 
+use super::air_flow::{self, AirMeasured, AirMeasuredGiven};
 use super::bound::BoundId;
 use super::clearance::{self, Clearances, ClearancesGiven};
+use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
+use super::fan::{self, FanAir, FanGiven};
+use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
 use super::kind::Kind;
+use super::piece::Piece;
 use super::propagate::Function;
 use super::row::Row;
 
@@ -70,11 +75,25 @@ pub struct Names {
 pub enum Sheet {
     /// Free space round the heater: [`clearance`].
     Clearances,
+    /// Loss, length and bends of one or two layouts of ducts: [`duct`].
+    Ducts,
+    /// Air flow from a measured rise: [`air_flow`].
+    AirFlow,
+    /// Openings for the air that comes back: [`grille`].
+    ReturnAir,
+    /// Where fan and ducts settle: [`fan`].
+    FanDuty,
 }
 
 impl Sheet {
     /// All of them, in the order of their codes.
-    pub const ALL: &'static [Self] = &[Self::Clearances];
+    pub const ALL: &'static [Self] = &[
+        Self::Clearances,
+        Self::Ducts,
+        Self::AirFlow,
+        Self::ReturnAir,
+        Self::FanDuty,
+    ];
 
     /// What it is made of.
     #[must_use]
@@ -84,6 +103,23 @@ impl Sheet {
                 checks: clearance::CHECKS,
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
+            Self::Ducts => Form {
+                checks: duct::CHECKS,
+                ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
+            },
+            Self::AirFlow => Form {
+                checks: air_flow::CHECKS,
+                ..plain::<AirMeasured, AirMeasuredGiven>(air_flow::air_flow)
+            },
+            Self::ReturnAir => Form {
+                checks: grille::CHECKS,
+                ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
+            },
+            Self::FanDuty => Form {
+                checks: fan::CHECKS,
+                row: Piece::KINDS,
+                ..plain::<FanAir, FanGiven>(fan::fan_duty)
+            },
         }
     }
 
@@ -92,6 +128,15 @@ impl Sheet {
     pub fn names(self) -> Names {
         match self {
             Self::Clearances => plain_names::<Clearances, ClearancesGiven>("clearances"),
+            Self::Ducts => listed_names::<DuctAir, Piece, DuctsGiven, PieceGiven>("ducts"),
+            Self::AirFlow => plain_names::<AirMeasured, AirMeasuredGiven>("air_flow"),
+            Self::ReturnAir => {
+                listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
+            }
+            Self::FanDuty => Names {
+                row: Piece::NAMES,
+                ..plain_names::<FanAir, FanGiven>("fan_duty")
+            },
         }
     }
 }
@@ -115,5 +160,21 @@ const fn plain_names<In: Row, Out: Row>(sheet: &'static str) -> Names {
         row: &[],
         outputs: Out::NAMES,
         row_outputs: &[],
+    }
+}
+
+const fn listed<In: Row, Each: Row, Out: Row, EachOut: Row>(function: Function) -> Form {
+    Form {
+        row: Each::KINDS,
+        row_outputs: EachOut::KINDS,
+        ..plain::<In, Out>(function)
+    }
+}
+
+const fn listed_names<In: Row, Each: Row, Out: Row, EachOut: Row>(sheet: &'static str) -> Names {
+    Names {
+        row: Each::NAMES,
+        row_outputs: EachOut::NAMES,
+        ..plain_names::<In, Out>(sheet)
     }
 }
