@@ -43,7 +43,7 @@ const copied = [
   'index.html',
   'manifest.webmanifest',
   ...from('icons', /\.(png|svg)$/),
-  ...from('pkg', /\.wasm$/),
+  ...from('pkg', /(\.wasm|schema\.json)$/),
 ];
 
 const hash = createHash('sha256');

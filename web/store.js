@@ -21,6 +21,7 @@ export const FIRST_SETTINGS = {
   vehicle: lists.vehicle,
   levels: [],
   who: '',
+  document: '',
 };
 
 export class StoreError extends Error {

@@ -18,6 +18,8 @@
  * @property {number | null} allowance_deg
  * @property {Basis} basis
  * @property {string} source
+ * @property {string} [vehicles] that a law is for
+ * @property {string} [reason] why it is looser than law or usage
  * @property {boolean} holds_in_operation
  * @property {number | null} length_mm
  *
@@ -158,7 +160,8 @@
  * @property {string[]} in_operation checks whose limit held in operation
  * @property {number | null} found_ms when the phone had been checked
  * @property {number | null} level_ms when the vehicle's level had been read
- * @property {Blob | null} photo
+ * @property {Blob | null} photo that shows which end is lower
+ * @property {number[]} [photos] ids of others
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit
@@ -173,6 +176,7 @@
  * @property {{ at_ms: number, moved: boolean }[]} levels when levels were read, and whether the
  *   vehicle had moved since the one before
  * @property {string} who who ticked last
+ * @property {string} document the manual that limits are copied from
  *
  * @typedef {import('./store.js').Store} Store
  * @typedef {import('./engine.js').Engine} Engine

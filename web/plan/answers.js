@@ -2,10 +2,11 @@
 // whose limit; where the uncertainty comes from and photos a tap deeper.
 
 import { button, h } from '../dom.js';
+import { photosOf } from '../photos.js';
 import { verdictFrame } from '../screens/frame.js';
+import { bounds } from '../words/limits.js';
 import { contributions } from './model.js';
-import { photosOf } from './photos.js';
-import { valueAndU, widthWithUnit, withUnit } from './units.js';
+import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
 
 /** @typedef {import('./model.js').Answer} Answer */
 /** @typedef {import('./sheet.js').SheetForm} SheetForm */
@@ -34,7 +35,7 @@ export class Answers {
   /** @param {Answer} a */
   #title({ result, bound }) {
     const { words } = this.form;
-    const name = words.results[result.name] ?? this.form.ctx.plan.words.bounds[bound];
+    const name = words.results[result.name] ?? bounds[bound].label;
     return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
   }
 
@@ -102,8 +103,8 @@ export class Answers {
     const t = ctx.plan.words;
     const { system } = ctx.settings;
     const ends = [
-      limit.low === null ? '' : t.atLeast(withUnit(limit.low, result.unit, system)),
-      limit.high === null ? '' : t.atMost(withUnit(limit.high, result.unit, system)),
+      limit.low === null ? '' : t.atLeast(limitWithUnit(limit.low, result.unit, system)),
+      limit.high === null ? '' : t.atMost(limitWithUnit(limit.high, result.unit, system)),
     ];
     const whose = ctx.text.basisLine[limit.basis](limit.source);
     const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
@@ -118,7 +119,7 @@ export class Answers {
     const body = h('div', {});
     const details = h('details', { class: 'more' }, h('summary', {}, t.more), body);
     const fill = () => {
-      const photos = photosOf(this.form.ctx, this.form.kept, key);
+      const photos = photosOf(this.form.ctx, this.form.kept.owner, key);
       body.replaceChildren(this.#budget(a), photos);
     };
     details.addEventListener('toggle', () => {

@@ -5,6 +5,7 @@ import { worstFirst } from '../sentences.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
 import { catalogue } from './model.js';
+import { guide } from './guide.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
 
@@ -16,7 +17,7 @@ const SHEETS = { place: ['clearances'] };
 /** What the context has while this half is loaded. */
 export class Plan {
   words = words;
-  screens = { place };
+  screens = { guide, place };
   /** @type {Map<string, Kept>} */ #kept = new Map();
 
   /** Takes over what the store holds. @param {Context} ctx */

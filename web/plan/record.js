@@ -57,6 +57,12 @@ export class Kept {
     return new Kept(ctx, found ?? blank(key, ctx.settings.system));
   }
 
+  /** What photos belong to. @returns {import('../photos.js').Owner} */
+  get owner() {
+    const { key, photos } = this.record;
+    return { sheet: key, photos, changed: () => this.changed(true) };
+  }
+
   /** The record has changed: it is saved after a pause, or at once. @param {boolean} [now] */
   changed(now = false) {
     this.record.changed_at = new Date().toISOString();

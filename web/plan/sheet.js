@@ -14,7 +14,7 @@ import { button, h, say } from '../dom.js';
 import { Answers } from './answers.js';
 import { convertRow, SheetField } from './fields.js';
 import { sheetEntry, work } from './model.js';
-import { toShown, withUnit } from './units.js';
+import { toShown, limitWithUnit } from './units.js';
 import { Working } from './working.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -152,11 +152,9 @@ export class SheetForm {
     this.refresh();
   }
 
-  /** A row's own elements: a section may lay them out its own way. @param {SheetField[]} fields @param {number} i */
-  rowBody(fields, i) {
-    void i;
-    return fields.map((f) => f.el);
-  }
+  /** A row's own elements: a section may lay them out its own way.
+   * @type {(fields: SheetField[], i: number) => HTMLElement[]} */
+  rowBody = (fields) => fields.map((f) => f.el);
 
   showRows() {
     const { rows } = this.kept.record;
@@ -225,7 +223,7 @@ export class SheetForm {
     if (problem === 'missing') return t.missing(field.words.label);
     const { system } = this.ctx.settings;
     const [low, high] = [place.entry.low, place.entry.high].map((v) =>
-      withUnit(v, place.entry.unit, system),
+      limitWithUnit(v, place.entry.unit, system),
     );
     // In inches and feet the likely slip is another one; the range says enough.
     const told = problem === 'other_unit' && system === 'us' ? 'out_of_range' : problem;

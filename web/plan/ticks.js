@@ -2,8 +2,8 @@
 // and each is set by itself.
 
 import { button, h } from '../dom.js';
+import { camera, keepPhoto } from '../photos.js';
 import { clock } from '../units.js';
-import { keepPhoto, photoButton } from './photos.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('./record.js').Kept} Kept */
@@ -36,13 +36,10 @@ export function tick(ctx, kept, id, statement) {
       trouble.hidden = trouble.textContent === '';
       return who.value();
     };
-    const photo = photoButton(
-      ctx,
-      async (blob) => {
-        if (named()) set('', await keepPhoto(ctx, kept, id, blob), who.value());
-      },
-      t.byPhoto,
-    );
+    const { parts, ask: photo } = camera(ctx, t.byPhoto, async (blob) => {
+      if (named()) set('', await keepPhoto(ctx, kept.record.key, id, blob), who.value());
+    });
+    const byPhoto = button(t.byPhoto, 'tick-photo', () => named() && photo(), 'row');
     const byReason = button(
       t.byReason,
       'tick-reason',
@@ -54,7 +51,15 @@ export function tick(ctx, kept, id, statement) {
       },
       'row',
     );
-    el.replaceChildren(h('b', {}, statement), who.el, photo, reason.el, byReason, trouble);
+    el.replaceChildren(
+      h('b', {}, statement),
+      who.el,
+      ...parts,
+      byPhoto,
+      reason.el,
+      byReason,
+      trouble,
+    );
   };
   const show = () => {
     const done = kept.record.ticks[id];

@@ -76,6 +76,14 @@ export function withUnit(value, unit, system) {
   return `${digits(toShown(value, unit, system))}${label && (label === '°' ? label : ` ${label}`)}`;
 }
 
+/** A limit with its unit: as it was told, nothing rounded off that counts.
+ * @param {number} value @param {string} unit @param {System} system */
+export function limitWithUnit(value, unit, system) {
+  const { label } = shown(unit, system);
+  const told = String(Number(toShown(value, unit, system).toPrecision(6))).replace('-', '−');
+  return `${told}${label && (label === '°' ? label : ` ${label}`)}`;
+}
+
 /** A difference with its unit, without its sign. @param {number} width @param {string} unit @param {System} system */
 export function widthWithUnit(width, unit, system) {
   const { label } = shown(unit, system);

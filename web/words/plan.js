@@ -37,8 +37,6 @@ export const words = {
   undo: 'Put it back',
   remove: 'Take away',
   more: 'Where ± comes from, photos',
-  photo: 'Take a photo',
-  photoOf: 'photo of this check',
   working: 'Working',
   /** @param {string} label */
   mostly: (label) => `± comes mostly from: ${label}. Measure that better.`,
@@ -68,6 +66,4 @@ export const words = {
     /** @param {string} who @param {string} time @param {string} reason */
     by: (who, time, reason) => `${who}, ${time}, ${reason || 'with a photo'}`,
   },
-  /** What a limit is for, by core's name. @type {Record<string, string>} */
-  bounds: {},
 };
