@@ -9,9 +9,9 @@
 use super::air;
 use super::bound::BoundId;
 use super::kind::{Kind, Problem, Refusal, Unit};
-use super::piece::{Piece, SPREAD};
+use super::piece::{Piece, PieceKind, SPREAD};
 use super::row::{Row, row};
-use super::run::{self, Stream};
+use super::run::{self, Cost, Pieces, Stream};
 use super::sheets::Checked;
 
 row! {
@@ -69,15 +69,19 @@ row! {
 }
 
 row! {
-    /// What comes of one piece; of layout A's flow where it is in both.
+    /// What comes of one piece.
     PieceGiven {
-        /// Loss.
-        loss_pa: Kind::result(Unit::Pa),
-        /// Its share of its layout's loss.
-        loss_share: Kind::result(Unit::Ratio),
-        /// Speed of the air where it enters.
+        /// Loss in layout A.
+        loss_a_pa: Kind::result(Unit::Pa),
+        /// Loss in layout B; another one where only one of them parts the flow.
+        loss_b_pa: Kind::result(Unit::Pa),
+        /// Share of layout A's loss.
+        share_a: Kind::result(Unit::Ratio),
+        /// Share of layout B's loss.
+        share_b: Kind::result(Unit::Ratio),
+        /// Speed of the air where it enters; in layout A, where the piece is in both.
         speed_m_per_s: Kind::result(Unit::MPerS),
-        /// Share of the dynamic pressure that it costs: f·L/D + K.
+        /// Share of the dynamic pressure that it costs, f·L/D + K; likewise.
         coefficient: Kind::result(Unit::Ratio),
     }
 }
@@ -126,36 +130,140 @@ impl Air {
     }
 }
 
-/// Pieces among a sheet's numbers, after so many others.
-pub fn pieces(x: &[f64], others: usize) -> impl DoubleEndedIterator<Item = Piece> + Clone + '_ {
-    let rows = x.get(others..).unwrap_or_default();
-    rows.chunks_exact(Piece::KINDS.len()).map(Piece::read)
-}
-
 /// Loss and the rest, see [`DuctAir`] and [`DuctsGiven`].
 ///
 /// # Errors
 /// A field that its piece needs or contradicts; a bore that does not follow from the one before;
 /// air hotter than the formulas are for.
 pub fn ducts(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
+    let pieces = pieces(x);
+    let (given, air) = drawn(x)?;
+    pieces.follow(run::A)?;
+    pieces.follow(run::B)?;
+    for (place, piece) in pieces.each().enumerate() {
+        of_piece(pieces, place, &piece, &given, &air, to)?;
+    }
+    together(pieces, &given, &air, to);
+    Ok(())
+}
+
+/// [`ducts`] where one number was moved: where that is one of a piece's own, only the piece has to
+/// be done again. A branch changes others too.
+///
+/// # Errors
+/// As [`ducts`], but for bores that follow.
+pub fn ducts_moved(x: &[f64], place: usize, to: &mut [f64]) -> Result<(), Refusal> {
+    let pieces = pieces(x);
+    match pieces.of_number(place) {
+        Some((row, piece)) if piece.kind() != PieceKind::Branch => {
+            let (given, air) = drawn(x)?;
+            of_piece(pieces, row, &piece, &given, &air, to)?;
+            together(pieces, &given, &air, to);
+            Ok(())
+        }
+        _ => ducts(x, to),
+    }
+}
+
+fn pieces(x: &[f64]) -> Pieces<'_> {
+    Pieces::after(x, DuctAir::KINDS.len())
+}
+
+fn drawn(x: &[f64]) -> Result<(DuctAir, Air), Refusal> {
     let given = DuctAir::read(x);
-    let others = DuctAir::KINDS.len();
-    let air =
-        Air::drawn(&given, given.flow_m3_per_h).ok_or(Refusal::at(0, Problem::BeyondFormula))?;
-    let mut costs = |layout: f64| {
-        run::layout(x, others, layout, &given, &air, &mut |piece, cost| {
-            let place = DuctsGiven::KINDS.len() + piece * PieceGiven::KINDS.len();
-            let Some(row) = to.get_mut(place..) else {
-                return;
-            };
-            // Layout A comes first; a piece of both keeps what it costs there.
-            if row.first().is_some_and(|loss| loss.is_nan()) {
-                row_of(&cost).write(row);
-            }
-        })
+    let air = Air::drawn(&given, given.flow_m3_per_h);
+    let air = air.ok_or(Refusal::at(0, Problem::BeyondFormula))?;
+    Ok((given, air))
+}
+
+/// Results of the pieces among all results.
+fn rows(to: &mut [f64]) -> core::slice::ChunksExactMut<'_, f64> {
+    let rows = to.get_mut(DuctsGiven::KINDS.len()..).unwrap_or_default();
+    rows.chunks_exact_mut(PieceGiven::KINDS.len())
+}
+
+fn of_piece(
+    pieces: Pieces,
+    place: usize,
+    piece: &Piece,
+    given: &DuctAir,
+    air: &Air,
+    to: &mut [f64],
+) -> Result<(), Refusal> {
+    let a = pieces.cost(run::A, place, piece, given, air)?;
+    let b = pieces.cost(run::B, place, piece, given, air)?;
+    let loss = |cost: Option<Cost>| cost.map_or(f64::NAN, |c| c.loss_pa);
+    let first = a.or(b);
+    if let Some(row) = rows(to).nth(place) {
+        PieceGiven {
+            loss_a_pa: loss(a),
+            loss_b_pa: loss(b),
+            share_a: f64::NAN,
+            share_b: f64::NAN,
+            speed_m_per_s: first.map_or(f64::NAN, |c| c.speed_m_per_s),
+            coefficient: first.map_or(f64::NAN, |c| c.coefficient),
+        }
+        .write(row);
+    }
+    Ok(())
+}
+
+/// A layout as a whole; not numbers where there is none.
+struct Total {
+    bends_deg: f64,
+    length_m: f64,
+    loss_pa: f64,
+    dearest: f64,
+}
+
+/// Sums up a layout of which each piece's loss is known.
+fn total(pieces: Pieces, layout: f64, other_pa: f64, to: &mut [f64]) -> Total {
+    if !pieces.has(layout) {
+        return Total {
+            bends_deg: f64::NAN,
+            length_m: f64::NAN,
+            loss_pa: f64::NAN,
+            dearest: f64::NAN,
+        };
+    }
+    let mut total = Total {
+        bends_deg: 0.0,
+        length_m: 0.0,
+        loss_pa: other_pa.max(0.0),
+        dearest: f64::NAN,
     };
-    let (a, b) = (costs(run::A)?, costs(run::B)?);
-    shares(x, to, others, [a.loss_pa, b.loss_pa]);
+    let mut most_pa = f64::NEG_INFINITY;
+    for ((place, piece), row) in pieces.each().enumerate().zip(rows(to)) {
+        let row = PieceGiven::read(row);
+        let loss_pa = if layout < run::B {
+            row.loss_a_pa
+        } else {
+            row.loss_b_pa
+        };
+        if loss_pa.is_nan() {
+            continue;
+        }
+        total.bends_deg += piece.bends_deg();
+        total.length_m += piece.along_m();
+        total.loss_pa += loss_pa;
+        if loss_pa > most_pa {
+            most_pa = loss_pa;
+            total.dearest = (place + 1) as f64;
+        }
+    }
+    total
+}
+
+/// What both layouts come to, from what their pieces do.
+fn together(pieces: Pieces, given: &DuctAir, air: &Air, to: &mut [f64]) {
+    let a = total(pieces, run::A, given.other_loss_pa, to);
+    let b = total(pieces, run::B, given.other_loss_pa, to);
+    for row in rows(to) {
+        let mut of = PieceGiven::read(row);
+        of.share_a = of.loss_a_pa / a.loss_pa;
+        of.share_b = of.loss_b_pa / b.loss_pa;
+        of.write(row);
+    }
     DuctsGiven {
         bends_a_deg: a.bends_deg,
         length_a_m: a.length_m,
@@ -173,27 +281,4 @@ pub fn ducts(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         dearest_b: b.dearest,
     }
     .write(to);
-    Ok(())
-}
-
-fn row_of(cost: &run::Cost) -> PieceGiven {
-    PieceGiven {
-        loss_pa: cost.loss_pa,
-        loss_share: f64::NAN,
-        speed_m_per_s: cost.speed_m_per_s,
-        coefficient: cost.coefficient,
-    }
-}
-
-/// Fills in each piece's share of its layout's loss.
-fn shares(x: &[f64], to: &mut [f64], others: usize, losses_pa: [f64; 2]) {
-    let rows = to.get_mut(DuctsGiven::KINDS.len()..).unwrap_or_default();
-    let rows = rows.chunks_exact_mut(PieceGiven::KINDS.len());
-    for (row, piece) in rows.zip(pieces(x, others)) {
-        let [a, b] = losses_pa;
-        let all = if piece.is_in(run::A) { a } else { b };
-        if let [loss, share, ..] = row {
-            *share = *loss / all;
-        }
-    }
 }

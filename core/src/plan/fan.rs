@@ -3,15 +3,14 @@
 
 use super::air;
 use super::bound::BoundId;
+use super::curve::Curve;
 use super::duct::{Air, DuctAir};
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::piece::SPREAD;
+use super::duty::{Duty, NO_DUTY, settled};
+use super::kind::{Kind, Refusal, Unit};
+use super::piece::{Piece, PieceKind, SPREAD};
 use super::row::{Row, row};
-use super::run;
+use super::run::{self, Pieces};
 use super::sheets::Checked;
-
-/// Points of a curve.
-pub const POINTS: usize = 5;
 
 const FLOW: Kind = Kind::new(Unit::M3PerH, 0.0, 3000.0).give_or_take(0.0, 0.05);
 const PRESSURE: Kind = Kind::new(Unit::Pa, 0.0, 5000.0).give_or_take(0.0, 0.05);
@@ -58,10 +57,8 @@ row! {
     }
 }
 
-/// Passes over the pieces after the first.
-const STEPS: usize = 2;
-/// Place of the first point's flow.
-const FIRST: usize = 8;
+/// Place of the curve's density; the points follow.
+const DENSITY: usize = 7;
 
 row! {
     /// Where they settle; none where the curve's points don't reach that far.
@@ -72,14 +69,28 @@ row! {
         loss_a_pa: Kind::result(Unit::Pa),
         /// Heated air.
         outlet_air_a_celsius: Kind::result(Unit::Celsius),
+        /// The power of the flow with which the loss goes, near there.
+        power_a: Kind::result(Unit::Ratio),
         /// The same for layout B.
         flow_b_m3_per_h: Kind::result(Unit::M3PerH),
-        /// Cost.
+        /// Loss.
         loss_b_pa: Kind::result(Unit::Pa),
         /// Heated air.
         outlet_air_b_celsius: Kind::result(Unit::Celsius),
-        /// B less A.
+        /// Power.
+        power_b: Kind::result(Unit::Ratio),
+        /// Flow of B less that of A.
         flow_difference_m3_per_h: Kind::result(Unit::M3PerH),
+    }
+}
+
+row! {
+    /// What a piece costs where fan and ducts settle.
+    PieceAtDuty {
+        /// In layout A.
+        loss_a_pa: Kind::result(Unit::Pa),
+        /// In layout B.
+        loss_b_pa: Kind::result(Unit::Pa),
     }
 }
 
@@ -87,159 +98,61 @@ row! {
 pub const CHECKS: &[Checked] = &[
     Checked::new(0, BoundId::AirFlow),
     Checked::new(2, BoundId::OutletAir),
-    Checked::new(3, BoundId::AirFlow),
-    Checked::new(5, BoundId::OutletAir),
+    Checked::new(4, BoundId::AirFlow),
+    Checked::new(6, BoundId::OutletAir),
 ];
 
-/// A fan's curve: points of flow in m³/h and pressure in Pa; what is left over is not a number.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Curve {
-    points: [(f64, f64); POINTS],
-}
-
-impl Curve {
-    /// A curve of the points, their pressures at `density` over the density of the curve.
-    ///
-    /// # Errors
-    /// Place among the points' numbers: a point left out; a flow that does not rise, a pressure
-    /// that does not fall.
-    pub fn new(points: &[f64], density: f64) -> Result<Self, (usize, Problem)> {
-        let mut curve = Self {
-            points: [(f64::NAN, f64::NAN); POINTS],
-        };
-        let mut last = (f64::NEG_INFINITY, f64::INFINITY);
-        let mut ended = false;
-        for (i, (to, point)) in curve
-            .points
-            .iter_mut()
-            .zip(points.chunks_exact(2))
-            .enumerate()
-        {
-            let &[flow, pressure] = point else { continue };
-            if flow.is_nan() && pressure.is_nan() {
-                ended = true;
-                continue;
-            }
-            let missing = if ended || flow.is_nan() {
-                Some((2 * i, Problem::Missing))
-            } else if pressure.is_nan() {
-                Some((2 * i + 1, Problem::Missing))
-            } else {
-                None
-            };
-            let wrong = if flow <= last.0 {
-                Some((2 * i, Problem::Contradiction))
-            } else if pressure >= last.1 {
-                Some((2 * i + 1, Problem::Contradiction))
-            } else {
-                None
-            };
-            if let Some(refused) = missing.or(wrong) {
-                return Err(refused);
-            }
-            last = (flow, pressure);
-            *to = (flow, pressure * density);
+impl FanGiven {
+    fn of(a: &Duty, b: &Duty) -> Self {
+        Self {
+            flow_a_m3_per_h: a.flow_m3_per_h,
+            loss_a_pa: a.loss_pa,
+            outlet_air_a_celsius: a.outlet_celsius,
+            power_a: a.power,
+            flow_b_m3_per_h: b.flow_m3_per_h,
+            loss_b_pa: b.loss_pa,
+            outlet_air_b_celsius: b.outlet_celsius,
+            power_b: b.power,
+            flow_difference_m3_per_h: b.flow_m3_per_h - a.flow_m3_per_h,
         }
-        Ok(curve)
     }
 
-    fn pairs(&self) -> impl Iterator<Item = ((f64, f64), (f64, f64))> + '_ {
-        let next = self.points.iter().skip(1);
-        let pairs = self.points.iter().copied().zip(next.copied());
-        pairs.filter(|(_, to)| !to.0.is_nan())
+    fn a(&self) -> Duty {
+        Duty {
+            flow_m3_per_h: self.flow_a_m3_per_h,
+            loss_pa: self.loss_a_pa,
+            outlet_celsius: self.outlet_air_a_celsius,
+            power: self.power_a,
+        }
     }
 
-    /// Flow in the middle of it.
-    fn middle_m3_per_h(&self) -> f64 {
-        let ends = self
-            .pairs()
-            .fold((f64::NAN, f64::NAN), |(low, _), (from, to)| {
-                (low.min(from.0), to.0)
-            });
-        0.5 * (ends.0 + ends.1)
-    }
-
-    /// Flow at which it meets a loss that falls nowhere; `None` where it does not. By false
-    /// position in the one stretch where the difference changes sign (Illinois), 1e-9 of the
-    /// flow at most.
-    #[must_use]
-    pub fn meets(&self, loss_pa: &dyn Fn(f64) -> f64) -> Option<f64> {
-        self.pairs().find_map(|(from, to)| {
-            let slope = (to.1 - from.1) / (to.0 - from.0);
-            let left_over = |flow: f64| from.1 + slope * (flow - from.0) - loss_pa(flow);
-            settle(from.0, to.0, &left_over)
-        })
+    fn b(&self) -> Duty {
+        Duty {
+            flow_m3_per_h: self.flow_b_m3_per_h,
+            loss_pa: self.loss_b_pa,
+            outlet_celsius: self.outlet_air_b_celsius,
+            power: self.power_b,
+        }
     }
 }
 
-/// Root of a falling function between `low` and `high`, or `None`.
-fn settle(mut low: f64, mut high: f64, left_over: &dyn Fn(f64) -> f64) -> Option<f64> {
-    let (mut over, mut under) = (left_over(low), left_over(high));
-    if over.is_nan() || under.is_nan() || over < 0.0 || under > 0.0 {
-        return None;
-    }
-    let close = 1e-9 * high;
-    let mut kept = 0;
-    for _ in 0..60 {
-        let flow = (low * under - high * over) / (under - over);
-        let here = left_over(flow);
-        if here.abs() < 1e-12 || high - low < close {
-            return Some(flow);
-        }
-        if here > 0.0 {
-            (low, over) = (flow, here);
-            under *= if kept > 0 { 0.5 } else { 1.0 };
-            kept = 1;
-        } else {
-            (high, under) = (flow, here);
-            over *= if kept < 0 { 0.5 } else { 1.0 };
-            kept = -1;
-        }
-    }
-    Some(0.5 * (low + high))
+/// Results of the pieces among all results.
+fn rows(to: &mut [f64]) -> core::slice::ChunksExactMut<'_, f64> {
+    let rows = to.get_mut(FanGiven::KINDS.len()..).unwrap_or_default();
+    rows.chunks_exact_mut(PieceAtDuty::KINDS.len())
 }
 
-/// What the ducts of a layout cost at a flow; `None` without pieces or where the air gets too hot.
-fn loss_pa(x: &[f64], layout: f64, told: &DuctAir, flow: f64) -> Result<Option<f64>, Refusal> {
-    let Some(air) = Air::drawn(told, flow) else {
-        return Ok(None);
-    };
-    let faster = flow / told.flow_m3_per_h;
-    let told = DuctAir {
-        other_loss_pa: told.other_loss_pa * faster * faster,
-        ..*told
-    };
-    let total = run::layout(x, FanAir::KINDS.len(), layout, &told, &air, &mut |_, _| ())?;
-    Ok((total.loss_pa > 0.0).then_some(total.loss_pa))
+fn pieces(x: &[f64]) -> Pieces<'_> {
+    Pieces::after(x, FanAir::KINDS.len())
 }
 
-/// Flow through the ducts of a layout, m³/h, and its loss. The loss goes with a power of the flow,
-/// near enough for a step: from the middle of the curve with 2, then with the power found.
-fn settled(
-    x: &[f64],
-    layout: f64,
-    told: &DuctAir,
-    curve: &Curve,
-) -> Result<Option<(f64, f64)>, Refusal> {
-    let (mut flow, mut power) = (curve.middle_m3_per_h(), 2.0);
-    let Some(mut at_pa) = loss_pa(x, layout, told, flow)? else {
-        return Ok(None);
-    };
-    for _ in 0..STEPS {
-        let like = |q: f64| at_pa * libm::exp(power * libm::log(q / flow));
-        let Some(next) = curve.meets(&like) else {
-            return Ok(None);
-        };
-        let Some(next_pa) = loss_pa(x, layout, told, next)? else {
-            return Ok(None);
-        };
-        let apart = libm::log(next / flow);
-        if apart.abs() > 1e-3 {
-            power = libm::log(next_pa / at_pa) / apart;
-        }
-        (flow, at_pa) = (next, next_pa);
-    }
-    Ok(Some((flow, at_pa)))
+/// The curve at the density that the fan draws in.
+fn curve(x: &[f64], told: &DuctAir) -> Result<Curve, Refusal> {
+    let density = air::density_kg_per_m3(told.inlet_celsius, air::pressure_pa(told.altitude_m));
+    let numbers = x.get(DENSITY..FanAir::KINDS.len()).unwrap_or_default();
+    let (at, points) = numbers.split_first().unwrap_or((&f64::NAN, &[]));
+    Curve::new(points, density / at)
+        .map_err(|(place, problem)| Refusal::at(DENSITY + 1 + place, problem))
 }
 
 /// Fan and ducts, see [`FanAir`]; rows are pieces as in [`super::duct`].
@@ -248,28 +161,73 @@ fn settled(
 /// A curve that does not fall, and what [`super::duct::ducts`] refuses.
 pub fn fan_duty(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let told = DuctAir::read(x);
-    let fan = FanAir::read(x);
-    let density = air::density_kg_per_m3(told.inlet_celsius, air::pressure_pa(told.altitude_m));
-    let points = x.get(FIRST..FanAir::KINDS.len()).unwrap_or_default();
-    let curve = Curve::new(points, density / fan.curve_density_kg_per_m3)
-        .map_err(|(place, problem)| Refusal::at(FIRST + place, problem))?;
-    let duty = |layout| -> Result<[f64; 3], Refusal> {
-        let Some((flow, loss)) = settled(x, layout, &told, &curve)? else {
-            return Ok([f64::NAN; 3]);
-        };
-        let outlet = Air::drawn(&told, flow).map_or(f64::NAN, |a| a.outlet_celsius);
-        Ok([flow, loss, outlet])
+    let curve = curve(x, &told)?;
+    let pieces = pieces(x);
+    pieces.follow(run::A)?;
+    pieces.follow(run::B)?;
+    let mut of = |layout: f64, which: usize| {
+        settled(pieces, layout, &told, &curve, &mut |place, loss| {
+            if let Some(to) = rows(to).nth(place).and_then(|row| row.get_mut(which)) {
+                *to = loss;
+            }
+        })
     };
-    let ([flow_a, loss_a, outlet_a], [flow_b, loss_b, outlet_b]) = (duty(run::A)?, duty(run::B)?);
-    FanGiven {
-        flow_a_m3_per_h: flow_a,
-        loss_a_pa: loss_a,
-        outlet_air_a_celsius: outlet_a,
-        flow_b_m3_per_h: flow_b,
-        loss_b_pa: loss_b,
-        outlet_air_b_celsius: outlet_b,
-        flow_difference_m3_per_h: flow_b - flow_a,
-    }
-    .write(to);
+    let (a, b) = (of(run::A, 0)?, of(run::B, 1)?);
+    FanGiven::of(&a, &b).write(to);
     Ok(())
+}
+
+/// [`fan_duty`] where one number was moved: a piece's own number, or one of the curve, changes what
+/// is lost or given where they settled, and the power found there leads to where they settle now.
+///
+/// # Errors
+/// As [`fan_duty`].
+pub fn fan_duty_moved(x: &[f64], place: usize, to: &mut [f64]) -> Result<(), Refusal> {
+    let told = DuctAir::read(x);
+    let pieces = pieces(x);
+    let moved = pieces.of_number(place);
+    let alone = moved.is_some_and(|(_, piece)| piece.kind() != PieceKind::Branch);
+    if place < DENSITY || (moved.is_some() && !alone) {
+        return fan_duty(x, to);
+    }
+    let curve = curve(x, &told)?;
+    let was = FanGiven::read(to);
+    let mut again = |layout: f64, which: usize, was: Duty| {
+        let loss = was.loss_pa + more_pa(pieces, layout, which, moved, &told, &was, to)?;
+        let Some(flow) = curve.meets(loss, was.flow_m3_per_h, was.power) else {
+            return Ok(NO_DUTY);
+        };
+        let grown = libm::exp(was.power * libm::log(flow / was.flow_m3_per_h));
+        for of_piece in rows(to).filter_map(|row| row.get_mut(which)) {
+            *of_piece *= grown;
+        }
+        Ok(Duty::at(&told, flow, loss * grown, was.power))
+    };
+    let (a, b) = (again(run::A, 0, was.a())?, again(run::B, 1, was.b())?);
+    FanGiven::of(&a, &b).write(to);
+    Ok(())
+}
+
+/// What a moved piece costs more than it did where the layout had settled.
+fn more_pa(
+    pieces: Pieces,
+    layout: f64,
+    which: usize,
+    moved: Option<(usize, Piece)>,
+    told: &DuctAir,
+    was: &Duty,
+    to: &mut [f64],
+) -> Result<f64, Refusal> {
+    let air = Air::drawn(told, was.flow_m3_per_h);
+    let Some(((place, piece), air)) = moved.zip(air) else {
+        return Ok(0.0);
+    };
+    let cost = pieces.cost(layout, place, &piece, told, &air)?;
+    let row = rows(to).nth(place);
+    let loss = cost.zip(row.and_then(|row| row.get_mut(which)));
+    Ok(loss.map_or(0.0, |(cost, old)| {
+        let more = cost.loss_pa - *old;
+        *old = cost.loss_pa;
+        more
+    }))
 }

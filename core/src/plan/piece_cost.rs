@@ -39,14 +39,14 @@ impl Piece {
             self.roughness_mm
         };
         let relative = rough_mm / self.bore_mm;
-        let friction = darcy(reynolds, relative);
+        let friction = || darcy(reynolds, relative);
         let mut made = match kind {
-            PieceKind::Straight => self.straight(friction)?,
-            PieceKind::Bend => self.bend(friction)?,
+            PieceKind::Straight => self.straight(friction())?,
+            PieceKind::Bend => self.bend(friction())?,
             PieceKind::Mitre => self.mitre()?,
-            PieceKind::Flexible => self.flexible(friction)?,
+            PieceKind::Flexible => self.flexible(friction())?,
             PieceKind::OpenEnd => self.open_end()?,
-            PieceKind::Reducer => self.reducer(friction)?,
+            PieceKind::Reducer => self.reducer(friction())?,
             PieceKind::Branch => self.branch()?,
         };
         let published = kind.published();

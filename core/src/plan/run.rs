@@ -1,8 +1,10 @@
-//! One layout, piece by piece in the order of the flow.
+//! One piece after the other in the order of the flow: which share of it each has, what it costs,
+//! whether one follows from the other.
 
-use super::duct::{Air, DuctAir, pieces};
+use super::duct::{Air, DuctAir};
 use super::kind::{Problem, Refusal};
-use super::piece::{Piece, PieceKind, field};
+use super::piece::{Piece, field};
+use super::piece_cost::Wrong;
 use super::row::Row;
 
 /// Layout A, as pieces name it.
@@ -35,41 +37,117 @@ pub struct Cost {
     pub coefficient: f64,
 }
 
-/// A layout as a whole; not numbers where no piece is in it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Total {
-    /// Bends of both runs.
-    pub bends_deg: f64,
-    /// Length of both runs.
-    pub length_m: f64,
-    /// Loss of both runs.
-    pub loss_pa: f64,
-    /// The piece that costs most, counted from 1.
-    pub dearest: f64,
+/// Pieces among a sheet's numbers.
+#[derive(Debug, Clone, Copy)]
+pub struct Pieces<'a> {
+    numbers: &'a [f64],
+    /// How many numbers come before them.
+    others: usize,
 }
 
-/// No layout.
-const NONE: Total = Total {
-    bends_deg: f64::NAN,
-    length_m: f64::NAN,
-    loss_pa: f64::NAN,
-    dearest: f64::NAN,
-};
+impl<'a> Pieces<'a> {
+    /// The pieces after `others` other numbers.
+    #[must_use]
+    pub fn after(x: &'a [f64], others: usize) -> Self {
+        Self {
+            numbers: x.get(others..).unwrap_or_default(),
+            others,
+        }
+    }
 
-/// State of a run while its pieces are gone through.
-#[derive(Clone, Copy)]
-struct Along {
-    /// Share of the whole flow that is in it here.
-    share: f64,
-    /// Bore where the last piece ended, mm; not a number before the first.
-    bore_mm: f64,
+    /// All of them in order.
+    pub fn each(self) -> impl Iterator<Item = Piece> + 'a {
+        self.numbers
+            .chunks_exact(Piece::KINDS.len())
+            .map(Piece::read)
+    }
+
+    /// Which piece the number at `place` of the sheet belongs to, and that piece.
+    #[must_use]
+    pub fn of_number(self, place: usize) -> Option<(usize, Piece)> {
+        let row = place.checked_sub(self.others)? / Piece::KINDS.len();
+        Some((row, self.each().nth(row)?))
+    }
+
+    /// A refusal of a piece's field.
+    fn refused(self, piece: usize, (field, problem): Wrong) -> Refusal {
+        Refusal::at(self.others + piece * Piece::KINDS.len() + field, problem)
+    }
+
+    /// Whether there is such a layout: A is what is not B's alone, B needs a piece of its own.
+    #[must_use]
+    pub fn has(self, layout: f64) -> bool {
+        self.each().any(|piece| {
+            if layout < B {
+                piece.is_in(A)
+            } else {
+                piece.layout > A
+            }
+        })
+    }
+
+    /// Share of a layout's flow that goes through a piece. It parts at the branches before, or
+    /// joins at the ones after, on the return side; a branch itself is told by the whole.
+    fn share(self, layout: f64, place: usize, piece: &Piece) -> f64 {
+        let counts = |(i, other): &(usize, Piece)| {
+            let past = if piece.is_warm() {
+                *i < place
+            } else {
+                *i > place
+            };
+            past && other.is_warm() == piece.is_warm() && other.is_in(layout)
+        };
+        let others = self.each().enumerate().filter(counts);
+        others.map(|(_, other)| other.kept()).product()
+    }
+
+    /// What a piece costs in a layout; nothing where it is not in it.
+    ///
+    /// # Errors
+    /// A field that it needs or contradicts.
+    pub fn cost(
+        self,
+        layout: f64,
+        place: usize,
+        piece: &Piece,
+        given: &DuctAir,
+        air: &Air,
+    ) -> Result<Option<Cost>, Refusal> {
+        if !piece.is_in(layout) || !self.has(layout) {
+            return Ok(None);
+        }
+        let share = self.share(layout, place, piece);
+        let cost = cost(piece, given, air, share);
+        cost.map(Some).map_err(|wrong| self.refused(place, wrong))
+    }
+
+    /// Checks that in a layout each piece begins with the bore that the one before it ends with.
+    ///
+    /// # Errors
+    /// The bore that does not follow; more than a tenth needs a reducer between.
+    pub fn follow(self, layout: f64) -> Result<(), Refusal> {
+        let (mut cold, mut warm) = (f64::NAN, f64::NAN);
+        for (place, piece) in self.each().enumerate() {
+            if !piece.is_in(layout) {
+                continue;
+            }
+            let bore = if piece.is_warm() {
+                &mut warm
+            } else {
+                &mut cold
+            };
+            let (enters, leaves) = piece.ends_mm();
+            if (enters - *bore).abs() > STEP * *bore {
+                return Err(self.refused(place, (field::BORE, Problem::Contradiction)));
+            }
+            *bore = leaves;
+        }
+        Ok(())
+    }
 }
 
-/// What a piece costs, of the whole flow's `share`.
-///
-/// # Errors
-/// A field that it needs or contradicts.
-fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, (usize, Problem)> {
+/// What a piece costs with a share of the whole flow.
+fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, Wrong> {
     let stream = if piece.is_warm() {
         &air.warm
     } else {
@@ -89,87 +167,4 @@ fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, (
         speed_m_per_s: speed,
         coefficient,
     })
-}
-
-/// Goes through the pieces of a layout that stand in `x` after `others` other numbers; tells
-/// `each` piece's place and cost.
-///
-/// # Errors
-/// See [`super::duct::ducts`].
-pub fn layout(
-    x: &[f64],
-    others: usize,
-    layout: f64,
-    given: &DuctAir,
-    air: &Air,
-    each: &mut dyn FnMut(usize, Cost),
-) -> Result<Total, Refusal> {
-    // Layout A is what is not B alone; B needs a piece of its own.
-    let own = |p: &Piece| if layout < B { p.is_in(A) } else { p.layout > A };
-    if !pieces(x, others).any(|p| own(&p)) {
-        return Ok(NONE);
-    }
-    let here = || {
-        pieces(x, others)
-            .enumerate()
-            .filter(|(_, p)| p.is_in(layout))
-    };
-    // Flows join on the way to the heater, where the share is whole.
-    let joining = here().filter(|(_, p)| !p.is_warm()).map(|(_, p)| p.kept());
-    let start = |share| Along {
-        share,
-        bore_mm: f64::NAN,
-    };
-    let (mut cold, mut warm) = (start(joining.product()), start(1.0));
-    let mut total = Total {
-        bends_deg: 0.0,
-        length_m: 0.0,
-        loss_pa: given.other_loss_pa.max(0.0),
-        dearest: f64::NAN,
-    };
-    let mut dearest_pa = f64::NEG_INFINITY;
-    for (place, piece) in here() {
-        let along = if piece.is_warm() {
-            &mut warm
-        } else {
-            &mut cold
-        };
-        let at =
-            |(field, problem)| Refusal::at(others + place * Piece::KINDS.len() + field, problem);
-        let whole = pass(&piece, along).map_err(at)?;
-        let cost = cost(&piece, given, air, whole).map_err(at)?;
-        total.bends_deg += piece.bends_deg();
-        total.length_m += piece.along_m();
-        total.loss_pa += cost.loss_pa;
-        if cost.loss_pa > dearest_pa {
-            dearest_pa = cost.loss_pa;
-            total.dearest = (place + 1) as f64;
-        }
-        each(place, cost);
-    }
-    Ok(total)
-}
-
-/// Takes a run through a piece; gives the share of the flow that the piece's cost is of: at a
-/// branch the whole, before the flow parts or after it joins.
-fn pass(piece: &Piece, along: &mut Along) -> Result<f64, (usize, Problem)> {
-    let (enters, leaves) = piece.ends_mm();
-    if (enters - along.bore_mm).abs() > STEP * along.bore_mm {
-        return Err((field::BORE, Problem::Contradiction));
-    }
-    along.bore_mm = leaves;
-    let before = along.share;
-    if piece.kind() != PieceKind::Branch {
-        return Ok(before);
-    }
-    if piece.share.is_nan() {
-        return Err((field::SHARE, Problem::Missing));
-    }
-    if piece.is_warm() {
-        along.share = before * piece.share;
-        Ok(before)
-    } else {
-        along.share = before / piece.share;
-        Ok(along.share)
-    }
 }

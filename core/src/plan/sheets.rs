@@ -4,11 +4,11 @@ use super::air_flow::{self, AirMeasured, AirMeasuredGiven};
 use super::bound::BoundId;
 use super::clearance::{self, Clearances, ClearancesGiven};
 use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
-use super::fan::{self, FanAir, FanGiven};
+use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
 use super::kind::Kind;
 use super::piece::Piece;
-use super::propagate::Function;
+use super::propagate::{Function, Moved};
 use super::row::Row;
 
 /// A result that is held against a limit.
@@ -52,6 +52,8 @@ pub struct Form {
     pub row_checks: &'static [Checked],
     /// The calculation: inputs and rows in order to results in order.
     pub function: Function,
+    /// A quicker one when a single number was moved, where there is one.
+    pub moved: Option<Moved>,
 }
 
 /// What the numbers of a sheet are called, in the same order as its [`Form`].
@@ -105,6 +107,7 @@ impl Sheet {
             },
             Self::Ducts => Form {
                 checks: duct::CHECKS,
+                moved: Some(duct::ducts_moved),
                 ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
             },
             Self::AirFlow => Form {
@@ -117,8 +120,8 @@ impl Sheet {
             },
             Self::FanDuty => Form {
                 checks: fan::CHECKS,
-                row: Piece::KINDS,
-                ..plain::<FanAir, FanGiven>(fan::fan_duty)
+                moved: Some(fan::fan_duty_moved),
+                ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
             },
         }
     }
@@ -133,10 +136,7 @@ impl Sheet {
             Self::ReturnAir => {
                 listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
             }
-            Self::FanDuty => Names {
-                row: Piece::NAMES,
-                ..plain_names::<FanAir, FanGiven>("fan_duty")
-            },
+            Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
         }
     }
 }
@@ -150,6 +150,7 @@ const fn plain<In: Row, Out: Row>(function: Function) -> Form {
         checks: &[],
         row_checks: &[],
         function,
+        moved: None,
     }
 }
 
