@@ -85,7 +85,8 @@ row! {
 }
 
 row! {
-    /// What a piece costs where fan and ducts settle.
+    /// What a piece costs where fan and ducts settle; of its uncertainty, only what the piece itself
+    /// adds is exact.
     PieceAtDuty {
         /// In layout A.
         loss_a_pa: Kind::result(Unit::Pa),
