@@ -167,11 +167,17 @@ pub fn fan_duty(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     pieces.follow(run::A)?;
     pieces.follow(run::B)?;
     let mut of = |layout: f64, which: usize| {
-        settled(pieces, layout, &told, &curve, &mut |place, loss| {
+        let mut tell = |place: usize, loss: f64| {
             if let Some(to) = rows(to).nth(place).and_then(|row| row.get_mut(which)) {
                 *to = loss;
             }
-        })
+        };
+        let duty = settled(pieces, layout, &told, &curve, &mut tell)?;
+        if duty.flow_m3_per_h.is_nan() {
+            // What was tried on the way is no result.
+            (0..pieces.each().count()).for_each(|place| tell(place, f64::NAN));
+        }
+        Ok(duty)
     };
     let (a, b) = (of(run::A, 0)?, of(run::B, 1)?);
     FanGiven::of(&a, &b).write(to);
