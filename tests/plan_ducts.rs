@@ -784,6 +784,37 @@ proptest! {
 
 const STRONG: [(f64, f64); 3] = [(20.0, 900.0), (70.0, 700.0), (140.0, 100.0)];
 
+/// Ends of the spreads, as half-widths of a coefficient say.
+#[test]
+fn spreads_go_into_the_loss() {
+    let piece = Piece {
+        length_m: 1.0,
+        angle_deg: 90.0,
+        radius_ratio: 1.5,
+        share: 0.1,
+        ..empty(1.0, PieceKind::Flexible, 75.0)
+    };
+    let given = work(&AIR, &[piece]).unwrap();
+    let density = given[11].value;
+    let speed = of_piece(&given, 0, SPEED);
+    let pressure = 0.5 * density * speed * speed;
+    let reynolds = density * speed * 0.075 / air::viscosity_pa_s(20.0);
+    let k = piece.coefficient(reynolds).unwrap();
+    let more = |fittings: f64, flexible: f64, spread: f64| {
+        let mut others = AIR;
+        (others[5], others[6]) = (fittings, flexible);
+        loss(&others, &[Piece { spread, ..piece }]) - given[2].value
+    };
+    for (more, half) in [
+        (more(1.0, 0.0, 0.0), k.fittings_half),
+        (more(0.0, 1.0, 0.0), k.flexible_half),
+        (more(0.0, 0.0, -1.0), -k.own_half),
+    ] {
+        assert!(half.abs() > 0.01);
+        assert_relative_eq!(more, half * pressure, max_relative = 1e-9);
+    }
+}
+
 /// A layout with every kind of piece, parted in both runs, with pieces of A, of B and of both.
 fn everything() -> Vec<Piece> {
     let with = |kind, run: f64, layout: f64| Piece {

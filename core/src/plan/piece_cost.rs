@@ -70,20 +70,20 @@ impl Piece {
     }
 
     /// Half-width: Rennels, Miller, Crane and Ito by fluids 1.3.1, 15 to 180°, r/D 1 to 5, walls up
-    /// to 0.09 mm, lie within 0.3·K + 0.05 of Rennels.
+    /// to 0.09 mm, lie within 0.4·K + 0.07 of Rennels.
     fn bend(&self, friction: Friction) -> Result<Coefficient, Wrong> {
         let angle = self.turn(180.0)?;
         let radius = need(self.radius_ratio, field::RADIUS)?;
         let arc = fitting::arc_bores(angle, radius);
         let k = fitting::bend(angle, radius, friction.factor) + friction.factor * arc;
-        Ok(fitted(k, 0.3 * k + 0.05, friction.half * arc))
+        Ok(fitted(k, 0.4 * k + 0.07, friction.half * arc))
     }
 
     /// Half-width: Rennels, Miller, Crane and Blevins by fluids 1.3.1, 15 to 110°, lie within
-    /// 0.35·K + 0.2 of Rennels.
+    /// 0.35·K + 0.28 of Rennels.
     fn mitre(&self) -> Result<Coefficient, Wrong> {
         let k = fitting::mitre(self.turn(135.0)?);
-        Ok(fitted(k, 0.35 * k + 0.2, 0.0))
+        Ok(fitted(k, 0.35 * k + 0.28, 0.0))
     }
 
     fn flexible(&self, friction: Friction) -> Result<Coefficient, Wrong> {
@@ -104,7 +104,7 @@ impl Piece {
             let turns = libm::ceil(self.angle_deg / 180.0);
             let bend = turns * fitting::bend(self.angle_deg / turns, radius, friction.factor);
             made.k += bend;
-            made.fittings_half = 0.3 * bend + 0.05;
+            made.fittings_half = 0.4 * bend + 0.07;
         }
         Ok(made)
     }
