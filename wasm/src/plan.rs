@@ -1,62 +1,70 @@
 //! The sheets of the tape-measure half, by numbers in order. Names and units stand in the
 //! catalogue; not a number stands for "not entered".
 
-use alloc::vec::Vec;
+use crate::numbers::Numbers;
+use crate::page::page;
 use plumbmark::limits::Basis;
+use plumbmark::parts::Check;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::BoundId;
-use plumbmark::plan::bound_error::{Cited, validate};
+use plumbmark::plan::bound_error::{Cited, validate, validate_angle};
 use plumbmark::plan::kind::Refusal;
-use plumbmark::plan::propagate::MOST_OUT;
+use plumbmark::plan::propagate::MOST_IN;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// Works a sheet out. `limits` has, for each check of the sheet in order, the lowest and the
-/// highest value permitted. Gives 0 and then, for each result: value, U, place of the input that
-/// adds most to U (not a number for none); then for each check: codes of the verdict and of what
-/// stands behind it (0 when plain), margin, change that would settle it, probability. Or 1, the
-/// place that is refused, the problem's code, the code of the unit that it was likely typed in.
+/// Works a sheet out. Given are `inputs` numbers, as many half-widths, then `limits` numbers: for
+/// each check of the sheet in order the lowest and the highest value permitted. Gives 0 and then,
+/// for each result: value, U, place of the input that adds most to U (not a number for none); then
+/// for each check: codes of the verdict and of what stands behind it (0 when plain), margin, change
+/// that would settle it, probability. Or 1, the place that is refused, the problem's code, the code
+/// of the unit that it was likely typed in. Nothing where there is no such sheet.
 #[wasm_bindgen]
 #[must_use]
-pub fn sheet_work(sheet: usize, x: &[f64], half: &[f64], limits: &[f64]) -> Vec<f64> {
+pub fn sheet_work(sheet: usize, inputs: usize, limits: usize) -> i32 {
+    let page = page();
+    let (given, to) = (&page.given, &mut page.numbers);
+    to.clear();
     let Some(sheet) = Sheet::ALL.get(sheet) else {
-        return Vec::new();
+        return 0;
     };
-    let worked = match sheet.work(x, half) {
+    let worked = match sheet.work(given.row(0, inputs), given.row(inputs, inputs)) {
         Ok(worked) => worked,
-        Err(refusal) => return refused(refusal),
+        Err(refusal) => return refused(to, refusal),
     };
-    let mut numbers = Vec::with_capacity(1 + 3 * MOST_OUT + 5 * limits.len() / 2);
-    numbers.push(0.0);
+    to.put_code(0);
     let mut place = 0;
-    while let Some(given) = worked.result(place) {
-        numbers.push(given.value);
-        numbers.push(given.u);
-        numbers.push(given.dominant.map_or(f64::NAN, |place| place as f64));
+    while let Some(result) = worked.result(place) {
+        to.put(result.value);
+        to.put(result.u);
+        to.put(result.dominant.map_or(f64::NAN, |place| place as f64));
         place += 1;
     }
-    for (place, limit) in limits.chunks_exact(2).enumerate() {
+    let limits = given.row(2 * inputs, limits).chunks_exact(2);
+    for (place, limit) in limits.enumerate() {
         if let [low, high] = limit
             && let Some(check) = worked.check(place)
             && let Some(judged) = worked.judged(&check, *low, *high)
         {
-            numbers.push(f64::from(judged.verdict as u8));
-            numbers.push(judged.why.map_or(0.0, |w| f64::from(w as u8 + 1)));
-            numbers.push(judged.margin);
-            numbers.push(judged.change);
-            numbers.push(judged.probability);
+            to.put_code(judged.verdict as u8);
+            to.put_code(judged.why.map_or(0, |w| w as u8 + 1));
+            to.put(judged.margin);
+            to.put(judged.change);
+            to.put(judged.probability);
         }
     }
-    numbers
+    to.count()
 }
 
 /// What each input adds to the uncertainty of the result at `output`: a standard uncertainty for
-/// each input in order.
+/// each input in order. Given are `inputs` numbers and as many half-widths.
 #[wasm_bindgen]
 #[must_use]
-pub fn sheet_parts(sheet: usize, x: &[f64], half: &[f64], output: usize) -> Vec<f64> {
-    let mut parts = Vec::new();
-    parts.resize(x.len(), 0.0);
+pub fn sheet_parts(sheet: usize, inputs: usize, output: usize) -> i32 {
+    let page = page();
+    let (given, to) = (&page.given, &mut page.numbers);
+    let mut parts = [0.0; MOST_IN];
     if let Some(sheet) = Sheet::ALL.get(sheet) {
+        let (x, half) = (given.row(0, inputs), given.row(inputs, inputs));
         // Refused numbers have no parts; their refusal was told before.
         let _ = sheet.contributions(x, half, output, &mut |input, u| {
             if let Some(part) = parts.get_mut(input) {
@@ -64,34 +72,49 @@ pub fn sheet_parts(sheet: usize, x: &[f64], half: &[f64], output: usize) -> Vec<
             }
         });
     }
-    parts
+    to.clear();
+    for part in parts.into_iter().take(inputs) {
+        to.put(part);
+    }
+    to.count()
 }
 
-/// Checks a limit of the tape-measure half; the texts beside it by their lengths. 0, or the code
-/// of what is wrong.
+/// Checks a limit of the tape-measure half, or, after those, what stands beside the limit of an
+/// angle; texts by their lengths. 0, or the code of what is wrong.
 #[wasm_bindgen]
 #[must_use]
-pub fn bound_problem(bound: usize, low: f64, high: f64, basis: usize, letters: &[u32]) -> u8 {
-    let known = BoundId::ALL.get(bound).zip(Basis::ALL.get(basis));
-    let (Some((&id, &basis)), &[source, vehicles, reason]) = (known, letters) else {
+pub fn bound_problem(
+    bound: usize,
+    low: f64,
+    high: f64,
+    basis: usize,
+    source: usize,
+    vehicles: usize,
+    reason: usize,
+) -> u8 {
+    let Some(&basis) = Basis::ALL.get(basis) else {
         return 0;
     };
     let cited = Cited {
         basis,
-        source: source as usize,
-        vehicles: vehicles as usize,
-        reason: reason as usize,
+        source,
+        vehicles,
+        reason,
     };
-    validate(id, low, high, &cited).err().map_or(0, |e| e as u8)
+    let angle = bound.wrapping_sub(BoundId::ALL.len());
+    let fine = match (BoundId::ALL.get(bound), Check::ALL.get(angle)) {
+        (Some(&id), _) => validate(id, low, high, &cited),
+        (_, Some(&check)) => validate_angle(check, low as f32, high as f32, &cited),
+        _ => Ok(()),
+    };
+    fine.err().map_or(0, |e| e as u8)
 }
 
-fn refused(refusal: Refusal) -> Vec<f64> {
+fn refused(to: &mut Numbers, refusal: Refusal) -> i32 {
     let (problem, slip) = refusal.problem.code();
-    [
-        1.0,
-        refusal.place as f64,
-        f64::from(problem),
-        f64::from(slip),
-    ]
-    .into()
+    to.put_code(1);
+    to.put(refusal.place as f64);
+    to.put_code(problem);
+    to.put_code(slip);
+    to.count()
 }
