@@ -7,12 +7,24 @@
 //! looks at what comes of it, so no sheet has formulas of its own for that. [`work`] does all of it
 //! in one call. The sheets stand in [`sheets`].
 
+pub mod air;
+pub mod air_flow;
 pub mod bound;
 pub mod bound_error;
 pub mod clearance;
+pub mod curve;
+pub mod duct;
+pub mod duty;
+pub mod fan;
+pub mod fitting;
+pub mod friction;
+pub mod grille;
 pub mod kind;
+pub mod piece;
+pub mod piece_cost;
 pub mod propagate;
 pub mod row;
+pub mod run;
 pub mod sheets;
 pub mod usage;
 pub mod work;

@@ -1,9 +1,14 @@
 //! The sheets by name: which calculation is made of which rows.
 
+use super::air_flow::{self, AirMeasured, AirMeasuredGiven};
 use super::bound::BoundId;
 use super::clearance::{self, Clearances, ClearancesGiven};
+use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
+use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
 use super::kind::Kind;
-use super::propagate::Function;
+use super::piece::Piece;
+use super::propagate::{Function, Moved};
 use super::row::Row;
 
 /// A result that is held against a limit.
@@ -47,6 +52,8 @@ pub struct Form {
     pub row_checks: &'static [Checked],
     /// The calculation: inputs and rows in order to results in order.
     pub function: Function,
+    /// A quicker one when a single number was moved, where there is one.
+    pub moved: Option<Moved>,
 }
 
 /// What the numbers of a sheet are called, in the same order as its [`Form`].
@@ -70,11 +77,25 @@ pub struct Names {
 pub enum Sheet {
     /// Free space round the heater: [`clearance`].
     Clearances,
+    /// Loss, length and bends of one or two layouts of ducts: [`duct`].
+    Ducts,
+    /// Air flow from a measured rise: [`air_flow`].
+    AirFlow,
+    /// Openings for the air that comes back: [`grille`].
+    ReturnAir,
+    /// Where fan and ducts settle: [`fan`].
+    FanDuty,
 }
 
 impl Sheet {
     /// All of them, in the order of their codes.
-    pub const ALL: &'static [Self] = &[Self::Clearances];
+    pub const ALL: &'static [Self] = &[
+        Self::Clearances,
+        Self::Ducts,
+        Self::AirFlow,
+        Self::ReturnAir,
+        Self::FanDuty,
+    ];
 
     /// What it is made of.
     #[must_use]
@@ -84,6 +105,24 @@ impl Sheet {
                 checks: clearance::CHECKS,
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
+            Self::Ducts => Form {
+                checks: duct::CHECKS,
+                moved: Some(duct::ducts_moved),
+                ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
+            },
+            Self::AirFlow => Form {
+                checks: air_flow::CHECKS,
+                ..plain::<AirMeasured, AirMeasuredGiven>(air_flow::air_flow)
+            },
+            Self::ReturnAir => Form {
+                checks: grille::CHECKS,
+                ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
+            },
+            Self::FanDuty => Form {
+                checks: fan::CHECKS,
+                moved: Some(fan::fan_duty_moved),
+                ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
+            },
         }
     }
 
@@ -92,6 +131,12 @@ impl Sheet {
     pub fn names(self) -> Names {
         match self {
             Self::Clearances => plain_names::<Clearances, ClearancesGiven>("clearances"),
+            Self::Ducts => listed_names::<DuctAir, Piece, DuctsGiven, PieceGiven>("ducts"),
+            Self::AirFlow => plain_names::<AirMeasured, AirMeasuredGiven>("air_flow"),
+            Self::ReturnAir => {
+                listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
+            }
+            Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
         }
     }
 }
@@ -105,6 +150,7 @@ const fn plain<In: Row, Out: Row>(function: Function) -> Form {
         checks: &[],
         row_checks: &[],
         function,
+        moved: None,
     }
 }
 
@@ -115,5 +161,21 @@ const fn plain_names<In: Row, Out: Row>(sheet: &'static str) -> Names {
         row: &[],
         outputs: Out::NAMES,
         row_outputs: &[],
+    }
+}
+
+const fn listed<In: Row, Each: Row, Out: Row, EachOut: Row>(function: Function) -> Form {
+    Form {
+        row: Each::KINDS,
+        row_outputs: EachOut::KINDS,
+        ..plain::<In, Out>(function)
+    }
+}
+
+const fn listed_names<In: Row, Each: Row, Out: Row, EachOut: Row>(sheet: &'static str) -> Names {
+    Names {
+        row: Each::NAMES,
+        row_outputs: EachOut::NAMES,
+        ..plain_names::<In, Out>(sheet)
     }
 }

@@ -67,9 +67,16 @@ impl Sheet {
         };
         (form.function)(x, &mut worked.values)?;
         let base = worked.values;
-        propagate(form.function, x, &u, &base, &mut |input, output, change| {
-            worked.count(input, output, change);
-        });
+        propagate(
+            form.function,
+            form.moved,
+            x,
+            &u,
+            &base,
+            &mut |input, output, change| {
+                worked.count(input, output, change);
+            },
+        );
         Ok(worked)
     }
 
@@ -92,11 +99,18 @@ impl Sheet {
             let told = half.get(place).copied().unwrap_or(f64::NAN);
             *u = standard(form.kind(place), x, told).unwrap_or(0.0);
         }
-        propagate(form.function, x, &u, &base, &mut |input, at, change| {
-            if at == output {
-                found(input, change);
-            }
-        });
+        propagate(
+            form.function,
+            form.moved,
+            x,
+            &u,
+            &base,
+            &mut |input, at, change| {
+                if at == output {
+                    found(input, change);
+                }
+            },
+        );
         Ok(())
     }
 }
