@@ -9,11 +9,20 @@
 
 pub mod bound;
 pub mod bound_error;
+pub mod bubble;
+pub mod burn;
 pub mod clearance;
+pub mod fuel;
+pub mod fuel_pressure;
+pub mod fuel_run;
 pub mod kind;
+pub mod prime;
 pub mod propagate;
 pub mod row;
 pub mod sheets;
+pub mod support;
+pub mod tank;
+pub mod twist;
 pub mod usage;
 pub mod work;
 

@@ -70,6 +70,7 @@ impl Sheet {
         propagate(form.function, x, &u, &base, &mut |input, output, change| {
             worked.count(input, output, change);
         });
+        worked.unbound_beyond_formula();
         Ok(worked)
     }
 
@@ -119,6 +120,24 @@ impl Worked {
             && change > largest.0
         {
             *largest = (change, input);
+        }
+    }
+
+    /// Where a result that the formulas depend on may lie outside of where they hold, the others
+    /// can be anything.
+    fn unbound_beyond_formula(&mut self) {
+        let leaves = |(place, given): (usize, Given)| {
+            let kind = self.form.output(place);
+            given.value - given.u < kind.low || given.value + given.u > kind.high
+        };
+        if !self.results().enumerate().any(leaves) {
+            return;
+        }
+        for (place, variance) in self.variances.iter_mut().enumerate() {
+            let kind = self.form.output(place);
+            if kind.low.is_infinite() && kind.high.is_infinite() {
+                *variance = f64::INFINITY;
+            }
         }
     }
 
