@@ -209,10 +209,10 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
 fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let (value, u) = (given.value, given.u);
     let share = (u / value).abs();
-    let (up, down) = if given.unit == Unit::Mm {
-        (0.005, 0.0)
-    } else {
-        (share, share)
+    let (up, down) = match given.unit {
+        Unit::Mm => (0.005, 0.0),
+        Unit::M | Unit::Celsius => (share, 0.0),
+        _ => (share, share),
     };
     let u_at = |after: f64| u + (after - value) * if after > value { up } else { down };
     let after = if value - u < low {

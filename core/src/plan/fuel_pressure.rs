@@ -75,9 +75,9 @@ row! {
         /// Fuel above its cloud point; below it no formula holds.
         above_cloud_kelvin: Kind::result(Unit::Kelvin).only_within(0.0, f64::INFINITY),
         /// Reynolds number, tank to pump; beyond [`LAMINAR_RE`] the formula does not hold.
-        suction_reynolds: Kind::result(Unit::Ratio).only_within(0.0, LAMINAR_RE),
+        suction_reynolds: Kind::result(Unit::Ratio).only_within(f64::NEG_INFINITY, LAMINAR_RE),
         /// The same, pump to heater.
-        pressure_reynolds: Kind::result(Unit::Ratio).only_within(0.0, LAMINAR_RE),
+        pressure_reynolds: Kind::result(Unit::Ratio).only_within(f64::NEG_INFINITY, LAMINAR_RE),
         /// Density at the temperature.
         density_kg_per_m3: Kind::result(Unit::KgPerM3),
         /// Viscosity at the temperature.
