@@ -73,6 +73,7 @@ export class Context {
   /** @type {import('./store.js').Store | null} */ store = null;
   /** @type {(() => void) | null} */ #stop = null;
   /** @type {Screen | null} */ #screen = null;
+  /** The tape-measure half, once it is loaded. @type {any} */ plan = null;
   /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
   #visits = [];
   name = '';
@@ -95,6 +96,7 @@ export class Context {
   /** Opens the database and takes over what it holds. @param {boolean} tryout */
   async open(tryout) {
     this.store = null;
+    this.plan = null;
     this.captures = [];
     try {
       this.store = await openStore({ tryout });
@@ -137,11 +139,23 @@ export class Context {
     this.#show(name, params);
   }
 
+  /** Loads the tape-measure half, with what is kept of it. */
+  async loadPlan() {
+    const { Plan } = await import('./plan/index.js');
+    this.plan ??= await Plan.open(this);
+    return this.plan;
+  }
+
   /** @param {string} name @param {any} params */
   #show(name, params) {
+    const make = SCREENS[name] ?? this.plan?.screens[name];
+    if (!make) {
+      this.loadPlan().then(() => this.#show(name, params));
+      return;
+    }
     this.#screen?.leave?.();
     this.name = name;
-    const screen = SCREENS[name](this, params);
+    const screen = make(this, params);
     this.#screen = screen;
     document.getElementById('page')?.replaceChildren(screen);
     screen.querySelector('h1')?.focus({ preventScroll: true });

@@ -9,7 +9,7 @@ import { text } from './text.js';
 /** @typedef {import('./types.js').Catalogue} Catalogue */
 /** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
-const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces'];
+const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces', 'bounds'];
 const SURFACE_FIELDS = ['surface', 'hold_deg', 'align_deg'];
 const LINE_NUMBERS = [
   'low_deg',
@@ -179,6 +179,9 @@ export function openBorder(pkg) {
       }
     },
     newLive: () => new pkg.Live(),
+    sheetWork: pkg.sheet_work,
+    sheetParts: pkg.sheet_parts,
+    boundProblem: pkg.bound_problem,
     /**
      * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {string} part

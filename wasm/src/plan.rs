@@ -4,9 +4,10 @@
 use alloc::vec::Vec;
 use plumbmark::limits::Basis;
 use plumbmark::plan::Sheet;
-use plumbmark::plan::bound::{BoundId, Judged};
+use plumbmark::plan::bound::BoundId;
 use plumbmark::plan::bound_error::{Cited, validate};
 use plumbmark::plan::kind::Refusal;
+use plumbmark::plan::propagate::MOST_OUT;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Works a sheet out. `limits` has, for each check of the sheet in order, the lowest and the
@@ -24,17 +25,25 @@ pub fn sheet_work(sheet: usize, x: &[f64], half: &[f64], limits: &[f64]) -> Vec<
         Ok(worked) => worked,
         Err(refusal) => return refused(refusal),
     };
-    let mut numbers = Vec::new();
+    let mut numbers = Vec::with_capacity(1 + 3 * MOST_OUT + 5 * limits.len() / 2);
     numbers.push(0.0);
-    for given in worked.results() {
-        let dominant = given.dominant.map_or(f64::NAN, |place| place as f64);
-        numbers.extend([given.value, given.u, dominant]);
+    let mut place = 0;
+    while let Some(given) = worked.result(place) {
+        numbers.push(given.value);
+        numbers.push(given.u);
+        numbers.push(given.dominant.map_or(f64::NAN, |place| place as f64));
+        place += 1;
     }
-    for (check, limit) in worked.checks().zip(limits.chunks_exact(2)) {
+    for (place, limit) in limits.chunks_exact(2).enumerate() {
         if let [low, high] = limit
+            && let Some(check) = worked.check(place)
             && let Some(judged) = worked.judged(&check, *low, *high)
         {
-            numbers.extend(in_order(&judged));
+            numbers.push(f64::from(judged.verdict as u8));
+            numbers.push(judged.why.map_or(0.0, |w| f64::from(w as u8 + 1)));
+            numbers.push(judged.margin);
+            numbers.push(judged.change);
+            numbers.push(judged.probability);
         }
     }
     numbers
@@ -74,17 +83,6 @@ pub fn bound_problem(bound: usize, low: f64, high: f64, basis: usize, letters: &
         reason: reason as usize,
     };
     validate(id, low, high, &cited).err().map_or(0, |e| e as u8)
-}
-
-fn in_order(judged: &Judged) -> [f64; 5] {
-    let why = judged.why.map_or(0, |w| w as u8 + 1);
-    [
-        f64::from(judged.verdict as u8),
-        f64::from(why),
-        judged.margin,
-        judged.change,
-        judged.probability,
-    ]
 }
 
 fn refused(refusal: Refusal) -> Vec<f64> {

@@ -215,6 +215,7 @@ export function limits(ctx) {
     t.title,
     [
       h('p', { class: 'caution' }, ctx.text.start.cautions[0], ' ', t.loose),
+      button(t.guide, 'guide', () => ctx.go('guide'), 'row'),
       form.el,
       h(
         'nav',

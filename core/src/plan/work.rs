@@ -126,43 +126,49 @@ impl Worked {
     /// Where a result that the formulas depend on may lie outside of where they hold, the others
     /// can be anything.
     fn unbound_beyond_formula(&mut self) {
-        let leaves = |(place, given): (usize, Given)| {
-            let kind = self.form.output(place);
-            given.value - given.u < kind.low || given.value + given.u > kind.high
+        let leaves = |place| {
+            let kind = self.output(place);
+            self.result(place)
+                .is_some_and(|g| g.value - g.u < kind.low || g.value + g.u > kind.high)
         };
-        if !self.results().enumerate().any(leaves) {
+        if !(0..self.given).any(leaves) {
             return;
         }
-        for (place, variance) in self.variances.iter_mut().enumerate() {
-            let kind = self.form.output(place);
-            if kind.low.is_infinite() && kind.high.is_infinite() {
+        for place in 0..self.given {
+            let kind = self.output(place);
+            if let Some(variance) = self.variances.get_mut(place)
+                && kind.low.is_infinite()
+                && kind.high.is_infinite()
+            {
                 *variance = f64::INFINITY;
             }
         }
     }
 
-    /// The results, those of the rows last.
-    pub fn results(&self) -> impl Iterator<Item = Given> + '_ {
-        let all = self.values.iter().zip(&self.variances).zip(&self.largest);
-        all.take(self.given)
-            .enumerate()
-            .map(|(place, ((&value, &variance), largest))| Given {
-                value,
-                unit: self.form.output(place).unit,
-                u: COVERAGE_FACTOR * libm::sqrt(variance),
-                dominant: (largest.0 > 0.0).then_some(largest.1),
-            })
+    /// The kind of the result at `place`.
+    fn output(&self, place: usize) -> Kind {
+        at(self.form.outputs, self.form.row_outputs, place)
     }
 
-    /// One result.
+    /// The result at `place`, those of the rows last.
     #[must_use]
     pub fn result(&self, place: usize) -> Option<Given> {
-        self.results().nth(place)
+        if place >= self.given {
+            return None;
+        }
+        let (change, input) = *self.largest.get(place)?;
+        Some(Given {
+            value: *self.values.get(place)?,
+            u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
+            unit: self.output(place).unit,
+            dominant: (change > 0.0).then_some(input),
+        })
     }
 
-    /// The checks of this sheet, those of the rows last.
-    pub fn checks(&self) -> impl Iterator<Item = Checked> + '_ {
-        self.form.checks(self.rows)
+    /// The check at `place`, those of the rows last.
+    #[must_use]
+    pub fn check(&self, place: usize) -> Option<Checked> {
+        self.form.check(place, self.rows)
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
@@ -194,22 +200,21 @@ impl Form {
         at(self.inputs, self.row, place)
     }
 
-    /// The kind of the result at `place`.
-    fn output(&self, place: usize) -> Kind {
-        at(self.outputs, self.row_outputs, place)
-    }
-
-    /// The checks of a sheet with `rows` rows: place of the result, and what it is held against.
-    pub fn checks(&self, rows: usize) -> impl Iterator<Item = Checked> + '_ {
-        let first = self.outputs.len();
-        let width = self.row_outputs.len();
-        let of_rows = (0..rows).flat_map(move |row| {
-            self.row_checks.iter().map(move |c| Checked {
-                output: first + row * width + c.output,
-                ..*c
-            })
-        });
-        self.checks.iter().copied().chain(of_rows)
+    /// The check at `place` of a sheet with `rows` rows, those of the rows last: place of the result,
+    /// and what it is held against.
+    #[must_use]
+    pub fn check(&self, place: usize, rows: usize) -> Option<Checked> {
+        let Some(past) = place.checked_sub(self.checks.len()) else {
+            return self.checks.get(place).copied();
+        };
+        let row = past.checked_div(self.row_checks.len())?;
+        let check = *self
+            .row_checks
+            .get(past.checked_rem(self.row_checks.len())?)?;
+        (row < rows).then_some(Checked {
+            output: self.outputs.len() + row * self.row_outputs.len() + check.output,
+            ..check
+        })
     }
 }
 
