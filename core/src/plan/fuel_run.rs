@@ -13,7 +13,7 @@ pub const BORE: Kind = Kind::new(Unit::Mm, 0.5, 12.0);
 pub const LENGTH: Kind = Kind::new(Unit::M, 0.0, 15.0).give_or_take(0.01, 0.01);
 /// A height told by a tape between two points that are not above each other: 10 mm and 1 %
 /// (assumed).
-pub const LIFT: Kind = Kind::new(Unit::Mm, -3000.0, 3000.0).give_or_take(10.0, 0.01);
+pub const LIFT: Kind = Kind::tape(-3000.0, 3000.0).give_or_take(10.0, 0.01);
 
 row! {
     /// Line and pump as told. What was not measured stays empty.

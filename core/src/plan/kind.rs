@@ -118,8 +118,8 @@ impl Kind {
         Self::new(unit, f64::NEG_INFINITY, f64::INFINITY)
     }
 
-    /// The same of a result, and the formulas of its sheet hold only where it lies from `low` to
-    /// `high`: where its interval reaches out of that, no other result of the sheet is bounded.
+    /// The same of a result; where its interval leaves `low` to `high`, the formulas of its sheet
+    /// may not hold, and no other result of the sheet is bounded.
     #[must_use]
     pub const fn only_within(self, low: f64, high: f64) -> Self {
         Self { low, high, ..self }
