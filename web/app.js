@@ -10,7 +10,6 @@ import { details } from './screens/details.js';
 import { ends } from './screens/ends.js';
 import { hold } from './screens/hold.js';
 import { level } from './screens/level.js';
-import { limits } from './screens/limits.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
 import { phone } from './screens/phone.js';
@@ -46,7 +45,6 @@ const SCREENS = {
   details,
   captures,
   settings,
-  limits,
 };
 /** While one of these is open nothing else may come up. */
 const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
@@ -242,7 +240,7 @@ export class Context {
 
   /** A level was read: captures of the one before may no longer count. @param {boolean} moved */
   keepLevel(moved) {
-    const at_ms = this.engine.call((l) => l.level_taken_ms);
+    const at_ms = this.engine.call((l) => l.level_taken_ms());
     if (!at_ms) return;
     this.keep({ levels: [...this.settings.levels, { at_ms, moved }].slice(-LEVELS_KEPT) });
   }
@@ -269,10 +267,9 @@ export class Context {
 
   /** @param {boolean} blind */
   capture(blind) {
-    /** @type {import('./types.js').Report | undefined} */
-    const report = this.engine.call((l) => l.capture());
+    const report = this.engine.capture();
     if (!report) return;
-    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms);
+    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms());
     /** @type {Capture} */
     const capture = {
       job_id: 1,
