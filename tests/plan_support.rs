@@ -71,6 +71,12 @@ fn a_list_with_a_line_missing_is_never_within() {
         let [whole, part] = verdicts(&worked, 10.0);
         assert_eq!((whole, part), (Verdict::None, Verdict::NotProven));
     }
+    // A line that is listed and not read is as good as missing.
+    let mut x = list(0.0, 0.05);
+    (x[5 + 1], x[5 + 2]) = (NONE, NONE);
+    let worked = work(&x);
+    assert_eq!(worked.result(2).unwrap().value, 1.0);
+    assert_eq!(verdicts(&worked, 10.0), [Verdict::None, Verdict::NotProven]);
     // None read at all.
     let worked = work(&SEAL);
     assert_eq!(worked.result(2).unwrap().value, 6.0);
@@ -111,6 +117,9 @@ fn refusals_name_the_blade() {
     let refused = Sheet::Support.work(&x, &[]).unwrap_err();
     let place = 5 + 4 + 2;
     assert_eq!(refused, Refusal::at(place, Problem::Contradiction));
+    x[5 + 4 + 1] = NONE;
+    let refused = Sheet::Support.work(&x, &[]).unwrap_err();
+    assert_eq!(refused, Refusal::at(place - 1, Problem::Missing));
     x[0] = 0.18;
     let refused = Sheet::Support.work(&x, &[]).unwrap_err();
     let problem = Problem::OtherUnit(Slip::Metres);

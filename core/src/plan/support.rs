@@ -71,8 +71,8 @@ row! {
     SupportLine {
         /// Which line, by its code.
         line: Kind::choice(Line::ALL.len()),
-        /// Thickest blade or pile of blades that goes in; 0 where none does.
-        goes_mm: BLADE,
+        /// Thickest blade or pile of blades that goes in; 0 where none does; empty: not yet read.
+        goes_mm: BLADE.or_none(),
         /// Thinnest that does not go in; empty: even the thickest goes in.
         stays_mm: BLADE.or_none(),
         /// Where the gap lies between the two.
@@ -112,7 +112,7 @@ pub const CHECKS: &[Checked] = &[
 /// The largest gap of a list.
 ///
 /// # Errors
-/// A blade that stays out thinner than one that goes in.
+/// A blade that stays out thinner than one that goes in, or with none that goes in told.
 pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let fixed = Support::KINDS.len();
     let width = SupportLine::KINDS.len();
@@ -124,8 +124,12 @@ pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let mut largest = f64::NAN;
     for (i, (line, to)) in lines.clone().zip(row_given).enumerate() {
         let line = SupportLine::read(line);
+        let at = |place| fixed + i * width + place;
+        if line.goes_mm.is_nan() && !line.stays_mm.is_nan() {
+            return Err(Refusal::at(at(1), Problem::Missing));
+        }
         if line.stays_mm <= line.goes_mm {
-            return Err(Refusal::at(fixed + i * width + 2, Problem::Contradiction));
+            return Err(Refusal::at(at(2), Problem::Contradiction));
         }
         let gap_mm = gap_mm(&line);
         largest = largest.max(gap_mm);
@@ -157,7 +161,7 @@ fn is_read(seal: &Support, line: Line, rows: impl Iterator<Item = SupportLine>) 
     if seal.straightedge_mm < line.length(seal.long_mm, seal.short_mm) {
         return false;
     }
-    let of_line = rows.filter(|row| row.line == f64::from(line as u8));
+    let of_line = rows.filter(|row| row.line == f64::from(line as u8) && !row.goes_mm.is_nan());
     let (mut any, mut all) = (false, true);
     for row in of_line {
         any = true;
