@@ -97,8 +97,10 @@ bounds! {
     OutletAir "outlet_air_celsius" Ducts Celsius 20..200,
     /// Free area through which air comes back.
     ReturnArea "return_area_cm2" Ducts Cm2 0..5000,
-    /// Bore of the fuel line.
+    /// Bore of the fuel line from the tank to the pump.
     FuelBore "fuel_bore_mm" Fuel Mm 0..20,
+    /// Bore of the fuel line from the pump to the heater.
+    FuelBorePressure "fuel_bore_pressure_mm" Fuel Mm 0..20,
     /// Length of line from the tank to the pump.
     SuctionLine "suction_line_m" Fuel M 0..30,
     /// Length of line from the pump to the heater.
@@ -117,6 +119,8 @@ bounds! {
     FuelToHot "fuel_to_hot_mm" Fuel Mm 0..3000,
     /// From the standpipe's end to the tank's floor.
     StandpipeGap "standpipe_gap_mm" Fuel Mm 0..500,
+    /// Fuel that the engine's own pick-up still reaches when the heater draws air.
+    EngineReserve "engine_reserve_l" Fuel L 0..200,
     /// Starts in a row before a pause.
     StartsInARow "starts_in_a_row" Fuel Count 0..20,
     /// Length of the exhaust pipe.
@@ -191,7 +195,7 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
         verdict,
         why: None,
         margin,
-        change: if inside >= 0.0 {
+        change: if inside >= 0.0 || only_beyond {
             f64::NAN
         } else {
             settling(given, low, high)
@@ -205,10 +209,10 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
 fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let (value, u) = (given.value, given.u);
     let share = (u / value).abs();
-    let (up, down) = if given.unit == Unit::Mm {
-        (0.005, 0.0)
-    } else {
-        (share, share)
+    let (up, down) = match given.unit {
+        Unit::Mm => (0.005, 0.0),
+        Unit::M | Unit::Celsius => (share, 0.0),
+        _ => (share, share),
     };
     let u_at = |after: f64| u + (after - value) * if after > value { up } else { down };
     let after = if value - u < low {

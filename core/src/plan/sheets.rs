@@ -2,14 +2,22 @@
 
 use super::air_flow::{self, AirMeasured, AirMeasuredGiven};
 use super::bound::BoundId;
+use super::bubble::{self, Bubble, BubbleGiven};
+use super::burn::{self, Burn, BurnGiven};
 use super::clearance::{self, Clearances, ClearancesGiven};
 use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
 use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::fuel_pressure::{self, FuelPressure, FuelPressureGiven};
+use super::fuel_run::{self, FuelRun, FuelRunGiven};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
 use super::kind::Kind;
 use super::piece::Piece;
+use super::prime::{self, Prime, PrimeGiven};
 use super::propagate::{Function, Moved};
 use super::row::Row;
+use super::support::{self, Support, SupportGiven, SupportLine, SupportLineGiven};
+use super::tank::{self, Tank, TankGiven};
+use super::twist::{self, Twist, TwistGiven};
 
 /// A result that is held against a limit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -85,6 +93,22 @@ pub enum Sheet {
     ReturnAir,
     /// Where fan and ducts settle: [`fan`].
     FanDuty,
+    /// Unevenness by straightedge and feeler gauge: [`support`].
+    Support,
+    /// Unevenness by two tilts: [`twist`].
+    Twist,
+    /// Fuel line and pump as told: [`fuel_run`].
+    FuelRun,
+    /// Pressure at the pump: [`fuel_pressure`].
+    FuelPressure,
+    /// Why the bore is narrow: [`bubble`].
+    Bubble,
+    /// Filling an empty line: [`prime`].
+    Prime,
+    /// Standpipes: [`tank`].
+    Tank,
+    /// Consumption: [`burn`].
+    Burn,
 }
 
 impl Sheet {
@@ -95,6 +119,14 @@ impl Sheet {
         Self::AirFlow,
         Self::ReturnAir,
         Self::FanDuty,
+        Self::Support,
+        Self::Twist,
+        Self::FuelRun,
+        Self::FuelPressure,
+        Self::Bubble,
+        Self::Prime,
+        Self::Tank,
+        Self::Burn,
     ];
 
     /// What it is made of.
@@ -123,6 +155,34 @@ impl Sheet {
                 moved: Some(fan::fan_duty_moved),
                 ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
             },
+            Self::Support => Form {
+                row: SupportLine::KINDS,
+                row_outputs: SupportLineGiven::KINDS,
+                checks: support::CHECKS,
+                ..plain::<Support, SupportGiven>(support::support)
+            },
+            Self::Twist => Form {
+                checks: twist::CHECKS,
+                ..plain::<Twist, TwistGiven>(twist::twist)
+            },
+            Self::FuelRun => Form {
+                checks: fuel_run::CHECKS,
+                ..plain::<FuelRun, FuelRunGiven>(fuel_run::fuel_run)
+            },
+            Self::FuelPressure => Form {
+                checks: fuel_pressure::CHECKS,
+                ..plain::<FuelPressure, FuelPressureGiven>(fuel_pressure::fuel_pressure)
+            },
+            Self::Bubble => plain::<Bubble, BubbleGiven>(bubble::bubble),
+            Self::Prime => Form {
+                checks: prime::CHECKS,
+                ..plain::<Prime, PrimeGiven>(prime::prime)
+            },
+            Self::Tank => Form {
+                checks: tank::CHECKS,
+                ..plain::<Tank, TankGiven>(tank::tank)
+            },
+            Self::Burn => plain::<Burn, BurnGiven>(burn::burn),
         }
     }
 
@@ -137,6 +197,18 @@ impl Sheet {
                 listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
             }
             Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
+            Self::Support => Names {
+                row: SupportLine::NAMES,
+                row_outputs: SupportLineGiven::NAMES,
+                ..plain_names::<Support, SupportGiven>("support")
+            },
+            Self::Twist => plain_names::<Twist, TwistGiven>("twist"),
+            Self::FuelRun => plain_names::<FuelRun, FuelRunGiven>("fuel_run"),
+            Self::FuelPressure => plain_names::<FuelPressure, FuelPressureGiven>("fuel_pressure"),
+            Self::Bubble => plain_names::<Bubble, BubbleGiven>("bubble"),
+            Self::Prime => plain_names::<Prime, PrimeGiven>("prime"),
+            Self::Tank => plain_names::<Tank, TankGiven>("tank"),
+            Self::Burn => plain_names::<Burn, BurnGiven>("burn"),
         }
     }
 }

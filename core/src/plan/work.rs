@@ -77,6 +77,7 @@ impl Sheet {
                 worked.count(input, output, change);
             },
         );
+        worked.unbound_beyond_formula();
         Ok(worked)
     }
 
@@ -136,6 +137,33 @@ impl Worked {
         }
     }
 
+    /// Where a result that the formulas depend on may lie outside of where they hold, the others
+    /// can be anything.
+    fn unbound_beyond_formula(&mut self) {
+        let leaves = |place| {
+            let kind = self.output(place);
+            self.result(place)
+                .is_some_and(|g| g.value - g.u < kind.low || g.value + g.u > kind.high)
+        };
+        if !(0..self.given).any(leaves) {
+            return;
+        }
+        for place in 0..self.given {
+            let kind = self.output(place);
+            if let Some(variance) = self.variances.get_mut(place)
+                && kind.low.is_infinite()
+                && kind.high.is_infinite()
+            {
+                *variance = f64::INFINITY;
+            }
+        }
+    }
+
+    /// The kind of the result at `place`.
+    fn output(&self, place: usize) -> Kind {
+        at(self.form.outputs, self.form.row_outputs, place)
+    }
+
     /// The result at `place`, those of the rows last.
     #[must_use]
     pub fn result(&self, place: usize) -> Option<Given> {
@@ -146,7 +174,7 @@ impl Worked {
         Some(Given {
             value: *self.values.get(place)?,
             u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
-            unit: at(self.form.outputs, self.form.row_outputs, place).unit,
+            unit: self.output(place).unit,
             dominant: (change > 0.0).then_some(input),
         })
     }
