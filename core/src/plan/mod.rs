@@ -10,10 +10,17 @@
 pub mod bound;
 pub mod bound_error;
 pub mod clearance;
+pub mod cut;
+mod cut_piece;
+pub mod cut_told;
+pub mod fit;
+pub mod flat;
 pub mod kind;
+pub mod orientation;
 pub mod propagate;
 pub mod row;
 pub mod sheets;
+pub mod space;
 pub mod usage;
 pub mod work;
 

@@ -2,6 +2,9 @@
 
 use super::bound::BoundId;
 use super::clearance::{self, Clearances, ClearancesGiven};
+use super::cut;
+use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
+use super::fit::{self, Fit, FitGiven, InTheWay};
 use super::kind::Kind;
 use super::propagate::Function;
 use super::row::Row;
@@ -70,11 +73,15 @@ pub struct Names {
 pub enum Sheet {
     /// Free space round the heater: [`clearance`].
     Clearances,
+    /// What is cut into a panel, and what lies near it: [`cut`].
+    CutPlan,
+    /// Room for the heater in a compartment: [`fit`].
+    Fit,
 }
 
 impl Sheet {
     /// All of them, in the order of their codes.
-    pub const ALL: &'static [Self] = &[Self::Clearances];
+    pub const ALL: &'static [Self] = &[Self::Clearances, Self::CutPlan, Self::Fit];
 
     /// What it is made of.
     #[must_use]
@@ -84,6 +91,16 @@ impl Sheet {
                 checks: clearance::CHECKS,
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
+            Self::CutPlan => Form {
+                checks: cut::CHECKS,
+                row_checks: cut::ROW_CHECKS,
+                ..listed::<Cut, Obstacle, CutGiven, ObstacleGiven>(cut::cut_plan)
+            },
+            Self::Fit => Form {
+                row: InTheWay::KINDS,
+                checks: fit::CHECKS,
+                ..plain::<Fit, FitGiven>(fit::fit)
+            },
         }
     }
 
@@ -92,6 +109,11 @@ impl Sheet {
     pub fn names(self) -> Names {
         match self {
             Self::Clearances => plain_names::<Clearances, ClearancesGiven>("clearances"),
+            Self::CutPlan => listed_names::<Cut, Obstacle, CutGiven, ObstacleGiven>("cut_plan"),
+            Self::Fit => Names {
+                row: InTheWay::NAMES,
+                ..plain_names::<Fit, FitGiven>("fit")
+            },
         }
     }
 }
@@ -115,5 +137,22 @@ const fn plain_names<In: Row, Out: Row>(sheet: &'static str) -> Names {
         row: &[],
         outputs: Out::NAMES,
         row_outputs: &[],
+    }
+}
+
+/// A sheet whose rows have results of their own.
+const fn listed<In: Row, Each: Row, Out: Row, EachOut: Row>(function: Function) -> Form {
+    Form {
+        row: Each::KINDS,
+        row_outputs: EachOut::KINDS,
+        ..plain::<In, Out>(function)
+    }
+}
+
+const fn listed_names<In: Row, Each: Row, Out: Row, EachOut: Row>(sheet: &'static str) -> Names {
+    Names {
+        row: Each::NAMES,
+        row_outputs: EachOut::NAMES,
+        ..plain_names::<In, Out>(sheet)
     }
 }

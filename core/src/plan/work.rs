@@ -13,7 +13,7 @@ pub const COVERAGE_FACTOR: f64 = 2.0;
 pub struct Given {
     /// Best value; not a number where the sheet had nothing to tell it from.
     pub value: f64,
-    /// Expanded uncertainty, two-sided 95 %.
+    /// Expanded uncertainty, two-sided 95 %; not a number for a place in a list.
     pub u: f64,
     /// Unit of both.
     pub unit: Unit,
@@ -127,11 +127,20 @@ impl Worked {
         let all = self.values.iter().zip(&self.variances).zip(&self.largest);
         all.take(self.given)
             .enumerate()
-            .map(|(place, ((&value, &variance), largest))| Given {
-                value,
-                unit: self.form.output(place).unit,
-                u: COVERAGE_FACTOR * libm::sqrt(variance),
-                dominant: (largest.0 > 0.0).then_some(largest.1),
+            .map(|(place, ((&value, &variance), largest))| {
+                let unit = self.form.output(place).unit;
+                // A place in a list has no interval.
+                let variance = if unit == Unit::Choice {
+                    f64::NAN
+                } else {
+                    variance
+                };
+                Given {
+                    value,
+                    unit,
+                    u: COVERAGE_FACTOR * libm::sqrt(variance),
+                    dominant: (largest.0 > 0.0).then_some(largest.1),
+                }
             })
     }
 
@@ -147,10 +156,11 @@ impl Worked {
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
-    /// there is none.
+    /// there is none. A limit that needs no document ([`super::bound::BoundId::of_itself`]) stands.
     #[must_use]
     pub fn judged(&self, check: &Checked, low: f64, high: f64) -> Option<Judged> {
         let given = self.result(check.output)?;
+        let (low, high) = check.bound.of_itself().unwrap_or((low, high));
         Some(judge(&given, low, high, check.only_beyond))
     }
 }
