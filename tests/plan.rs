@@ -2,7 +2,7 @@
 
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::plan::Sheet;
-use plumbmark::plan::kind::{Problem, Refusal};
+use plumbmark::plan::kind::{Problem, Refusal, Slip};
 use plumbmark::plan::sheets::Checked;
 
 const NONE: f64 = f64::NAN;
@@ -73,6 +73,9 @@ fn refusals_name_the_place_and_the_slip() {
     );
     assert_eq!(refusal(40e6).problem, Problem::OutOfRange);
     assert_eq!(refusal(f64::INFINITY).problem, Problem::OutOfRange);
+    // 0.2 where 200 mm is likely; 0 is a thing that touches.
+    assert_eq!(refusal(0.2).problem, Problem::OtherUnit(Slip::Metres));
+    assert!(Sheet::Clearances.work(&clearances(0.0), &[]).is_ok());
     let half = Sheet::Clearances
         .work(&clearances(100.0), &[-1.0])
         .unwrap_err();

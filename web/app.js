@@ -10,7 +10,6 @@ import { details } from './screens/details.js';
 import { ends } from './screens/ends.js';
 import { hold } from './screens/hold.js';
 import { level } from './screens/level.js';
-import { limits } from './screens/limits.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
 import { phone } from './screens/phone.js';
@@ -46,7 +45,6 @@ const SCREENS = {
   details,
   captures,
   settings,
-  limits,
 };
 /** While one of these is open nothing else may come up. */
 const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
@@ -73,6 +71,7 @@ export class Context {
   /** @type {import('./store.js').Store | null} */ store = null;
   /** @type {(() => void) | null} */ #stop = null;
   /** @type {Screen | null} */ #screen = null;
+  /** The tape-measure half, once it is loaded. @type {any} */ plan = null;
   /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
   #visits = [];
   name = '';
@@ -95,6 +94,7 @@ export class Context {
   /** Opens the database and takes over what it holds. @param {boolean} tryout */
   async open(tryout) {
     this.store = null;
+    this.plan = null;
     this.captures = [];
     try {
       this.store = await openStore({ tryout });
@@ -137,11 +137,23 @@ export class Context {
     this.#show(name, params);
   }
 
+  /** Loads the tape-measure half, with what is kept of it. */
+  async loadPlan() {
+    const { Plan } = await import('./plan/index.js');
+    this.plan ??= await Plan.open(this);
+    return this.plan;
+  }
+
   /** @param {string} name @param {any} params */
   #show(name, params) {
+    const make = SCREENS[name] ?? this.plan?.screens[name];
+    if (!make) {
+      this.loadPlan().then(() => this.#show(name, params));
+      return;
+    }
     this.#screen?.leave?.();
     this.name = name;
-    const screen = SCREENS[name](this, params);
+    const screen = make(this, params);
     this.#screen = screen;
     document.getElementById('page')?.replaceChildren(screen);
     screen.querySelector('h1')?.focus({ preventScroll: true });
@@ -228,7 +240,7 @@ export class Context {
 
   /** A level was read: captures of the one before may no longer count. @param {boolean} moved */
   keepLevel(moved) {
-    const at_ms = this.engine.call((l) => l.level_taken_ms);
+    const at_ms = this.engine.call((l) => l.level_taken_ms());
     if (!at_ms) return;
     this.keep({ levels: [...this.settings.levels, { at_ms, moved }].slice(-LEVELS_KEPT) });
   }
@@ -255,10 +267,9 @@ export class Context {
 
   /** @param {boolean} blind */
   capture(blind) {
-    /** @type {import('./types.js').Report | undefined} */
-    const report = this.engine.call((l) => l.capture());
+    const report = this.engine.capture();
     if (!report) return;
-    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms);
+    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms());
     /** @type {Capture} */
     const capture = {
       job_id: 1,

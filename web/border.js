@@ -2,14 +2,19 @@
 // It looks up and passes on; it decides nothing.
 
 import lists from './pkg/catalogue.js';
+import { readReport } from './report.js';
 import { text } from './text.js';
 
 /** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
+/** The core's calls, one core a module. @typedef {Omit<Pkg, 'default' | 'initSync'>} Live */
 /** @typedef {import('./types.js').LimitSet} LimitSet */
 /** @typedef {import('./types.js').Catalogue} Catalogue */
 /** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
-const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces'];
+const FORMAT = 'plumbmark-limits';
+/** Version 1 had no bounds, vehicles and reasons. */
+const VERSION = 2;
+const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces', 'bounds'];
 const SURFACE_FIELDS = ['surface', 'hold_deg', 'align_deg'];
 const LINE_NUMBERS = [
   'low_deg',
@@ -20,7 +25,26 @@ const LINE_NUMBERS = [
   'length_mm',
 ];
 const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
-const LINE_FIELDS = ['check', 'basis', 'source', ...LINE_FLAGS, ...LINE_NUMBERS];
+/** A line in which nothing was entered, but for its check. */
+const NO_LINE = /** @type {import('./types.js').LimitLine} */ ({
+  check: '',
+  low_deg: null,
+  high_deg: null,
+  preferred_low_deg: null,
+  preferred_high_deg: null,
+  at_limit_allowed: false,
+  allowance_deg: null,
+  basis: 'manual',
+  source: '',
+  vehicles: '',
+  reason: '',
+  holds_in_operation: false,
+  length_mm: null,
+});
+/** A bound in which nothing was entered, but for its id. */
+const NO_BOUND = { low: null, high: null, source: '', vehicles: '', reason: '' };
+const LINE_TEXTS = ['source', 'vehicles', 'reason'];
+const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUMBERS];
 
 /**
  * @param {readonly string[]} list
@@ -32,6 +56,9 @@ function code(list, name, field) {
   if (found < 0) throw new Error(`${field}: "${String(name).slice(0, 40)}" is not known`);
   return found;
 }
+
+/** Length of a text as it is kept. @param {string} words */
+const bytes = (words) => new TextEncoder().encode(words).length;
 
 /**
  * @param {unknown} value
@@ -47,69 +74,75 @@ function shaped(value, fields, where) {
   return value;
 }
 
-/**
- * Core names what is wrong with a limit set, the page has the words: "line.field: what to do".
- * @template T @param {() => T} call @returns {T}
- */
-function inWords(call) {
-  try {
-    return call();
-  } catch (error) {
-    const { line, field, problem, low, high } = /** @type {any} */ (error);
-    const words = text.limits.problems[problem];
-    throw words ? new Error(`${line ? `${line}.` : ''}${field}: ${words(low, high)}`) : error;
-  }
-}
+/** Core counts in 32 bits: 17.3 is 17.299999 there. Seven digits are what was typed.
+ * @param {number} number */
+const asTyped = (number) => Number(Math.fround(number).toPrecision(7));
 
-/** Core counts in 32 bits: 17.3 comes back as 17.299999. Seven digits are what was typed.
- * @param {LimitSet} set @returns {LimitSet} */
-function asTyped(set) {
-  /** @template T @param {T[]} rows @returns {T[]} */
-  const tidy = (rows) =>
-    rows.map((row) => {
-      const cells = Object.entries(/** @type {object} */ (row));
-      const typed = cells.map(([k, v]) => [
-        k,
-        typeof v === 'number' ? Number(v.toPrecision(7)) : v,
-      ]);
-      return Object.fromEntries(typed);
-    });
-  return { ...set, lines: tidy(set.lines), surfaces: tidy(set.surfaces) };
+/**
+ * A line or a surface with every field that it can have, in their order, as typed.
+ * @template {object} T @param {T} whole @param {object} given @returns {T}
+ */
+function filled(whole, given) {
+  const row = { ...whole, ...given };
+  const cells = Object.keys(whole).map((key) => {
+    const cell = /** @type {Record<string, unknown>} */ (row)[key] ?? null;
+    return [key, typeof cell === 'number' ? asTyped(cell) : cell];
+  });
+  return Object.fromEntries(cells);
 }
 
 /**
  * The core behind one loaded module, by names.
  * @param {Pkg} pkg
+ * @param {WebAssembly.Memory} memory
  */
-export function openBorder(pkg) {
+export function openBorder(pkg, memory) {
   const catalogue = /** @type {Catalogue} */ (/** @type {unknown} */ (lists));
   const parts = catalogue.parts.map((p) => p.id);
   const checks = catalogue.checks.map((c) => c.id);
+  const rows = ['', ...checks, ...catalogue.surfaces];
 
-  /** @param {any} set */
-  function toLimits(set) {
+  /** Where numbers cross. @param {number} count */
+  const crossing = (count) => new Float64Array(memory.buffer, pkg.numbers_at(), count);
+  /** What a call returned, or its refusal by name. @param {number} answer */
+  const accepted = (answer) => {
+    if (answer < 0) throw new Error(refusalName(answer));
+    return answer;
+  };
+  /** Numbers that a call left behind. @param {number} count */
+  const numbers = (count) => [...crossing(accepted(count))];
+  /** @param {number} answer */
+  const refusalName = (answer) => {
+    const place = -1 - answer;
+    return catalogue.refusals[place >> 5]?.[place & 31] ?? 'unknown code';
+  };
+
+  /** Core says what is wrong with a limit set in five numbers, the page has the words:
+   * "line.field: what to do". @param {number} count */
+  function right(count) {
+    if (!count) return;
+    const [row, field, problem, low, high] = numbers(count);
+    const line = rows[row];
+    const words = text.limits.problems[catalogue.problems[problem]](low, high);
+    throw new Error(`${line ? `${line}.` : ''}${catalogue.fields[field]}: ${words}`);
+  }
+
+  /** Tells core a set line by line. @param {any} set */
+  function tell(set) {
     shaped(set, LIMIT_FIELDS, '');
-    if (set.format !== 'plumbmark-limits') throw new Error('format: this is not a limit set');
-    if (set.version !== 1)
+    if (set.format !== FORMAT) throw new Error('format: this is not a limit set');
+    if (set.version !== 1 && set.version !== VERSION)
       throw new Error('version: this limit set was written by another version');
     if (typeof set.name !== 'string') throw new Error('name: text is expected');
     if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
-    const limits = inWords(() => new pkg.Limits(set.name));
-    try {
-      for (const line of set.lines) addLine(limits, line);
-      addSurfaces(limits, set.surfaces ?? []);
-      return limits;
-    } catch (error) {
-      limits.free();
-      throw error;
-    }
+    if (!Array.isArray(set.bounds ?? [])) throw new Error('bounds: a list is expected');
+    right(pkg.limits_begin(bytes(set.name)));
+    for (const line of set.lines) tellLine(line);
+    tellSurfaces(set.surfaces ?? []);
   }
 
-  /**
-   * @param {import('./pkg/plumbmark_wasm.js').Limits} limits
-   * @param {unknown} items
-   */
-  function addSurfaces(limits, items) {
+  /** @param {unknown} items */
+  function tellSurfaces(items) {
     if (!Array.isArray(items)) throw new Error('surfaces: a list is expected');
     const seen = new Set();
     for (const item of items) {
@@ -121,15 +154,12 @@ export function openBorder(pkg) {
         throw new Error(`${surface}.hold_deg: a number is expected`);
       if (typeof align_deg !== 'number')
         throw new Error(`${surface}.align_deg: a number is expected`);
-      limits.set_surface(place, hold_deg, align_deg);
+      accepted(pkg.limits_surface(place, hold_deg, align_deg));
     }
   }
 
-  /**
-   * @param {import('./pkg/plumbmark_wasm.js').Limits} limits
-   * @param {unknown} item
-   */
-  function addLine(limits, item) {
+  /** @param {unknown} item */
+  function tellLine(item) {
     const line = shaped(item, LINE_FIELDS, 'lines.');
     const check = code(checks, line.check, 'lines.check');
     const where = `${line.check}.`;
@@ -139,11 +169,13 @@ export function openBorder(pkg) {
     for (const flag of LINE_FLAGS)
       if (typeof (line[flag] ?? false) !== 'boolean')
         throw new Error(`${where}${flag}: true or false is expected`);
-    if (typeof (line.source ?? '') !== 'string')
-      throw new Error(`${where}source: text is expected`);
+    for (const field of LINE_TEXTS)
+      if (typeof (line[field] ?? '') !== 'string')
+        throw new Error(`${where}${field}: text is expected`);
+    const source = line.source ?? '';
     const basis = code(catalogue.bases, line.basis, `${where}basis`);
-    inWords(() =>
-      limits.add_line(
+    right(
+      pkg.limits_line(
         check,
         line.low_deg,
         line.high_deg,
@@ -152,99 +184,124 @@ export function openBorder(pkg) {
         line.at_limit_allowed === true,
         line.allowance_deg,
         basis,
-        line.source ?? '',
+        bytes(source),
+        !/[^ ]/.test(source),
         line.holds_in_operation === true,
         line.length_mm,
       ),
     );
   }
 
+  /** A set that core accepts, with every field and surface there is.
+   * @param {LimitSet} set @returns {LimitSet} */
+  const whole = ({ name, lines, surfaces, bounds }) => ({
+    format: FORMAT,
+    version: VERSION,
+    name,
+    lines: lines.map((line) => filled({ ...NO_LINE, check: line.check }, line)),
+    surfaces: catalogue.blank_limits.surfaces.map((assumed) =>
+      filled(assumed, (surfaces ?? []).find((s) => s.surface === assumed.surface) ?? {}),
+    ),
+    bounds: (bounds ?? []).map((bound) => ({ ...NO_BOUND, ...bound })),
+  });
+
   return {
     catalogue,
     /** @returns {LimitSet} */
-    defaultLimits: () => asTyped(catalogue.default_limits),
+    defaultLimits: () => whole(catalogue.default_limits),
     /** @returns {LimitSet} */
-    blankLimits: () => asTyped(catalogue.blank_limits),
+    blankLimits: () => whole(catalogue.blank_limits),
     /**
      * The set as core understands it; an error's message starts with the field it is about.
-     * @param {unknown} set
+     * @param {any} set
      * @returns {LimitSet}
      */
     checkLimits(set) {
-      const limits = toLimits(set);
-      try {
-        return asTyped(inWords(() => limits.check()));
-      } finally {
-        limits.free();
-      }
+      tell(set);
+      right(pkg.limits_check());
+      return whole(set);
     },
-    newLive: () => new pkg.Live(),
+    /** @returns {Live} */
+    newLive() {
+      pkg.start();
+      return pkg;
+    },
+    refusalName,
+    /** Works a sheet out: see `wasm/src/plan.rs` for what comes back.
+     * @param {number} sheet @param {number[]} x @param {number[]} half @param {number[]} limits */
+    sheetWork(sheet, x, half, limits) {
+      crossing(pkg.numbers_room()).set([...x, ...half, ...limits]);
+      return numbers(pkg.sheet_work(sheet, x.length, limits.length));
+    },
+    /** What each input adds to a result's uncertainty.
+     * @param {number} sheet @param {number[]} x @param {number[]} half @param {number} output */
+    sheetParts(sheet, x, half, output) {
+      crossing(pkg.numbers_room()).set([...x, ...half]);
+      return numbers(pkg.sheet_parts(sheet, x.length, output));
+    },
+    boundProblem: pkg.bound_problem,
     /**
-     * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {string} part
      * @param {string} hold
      * @param {string} surface
      */
-    select(live, part, hold, surface) {
-      live.select(
-        code(parts, part, 'part'),
-        code(catalogue.holds, hold, 'hold'),
-        code(catalogue.surfaces, surface, 'surface'),
-      );
+    select(part, hold, surface) {
+      const place = code(catalogue.surfaces, surface, 'surface');
+      accepted(pkg.select(code(parts, part, 'part'), code(catalogue.holds, hold, 'hold'), place));
+    },
+    /** @param {unknown} set */
+    setLimits(set) {
+      tell(set);
+      right(pkg.limits_use());
     },
     /**
-     * @param {import('./pkg/plumbmark_wasm.js').Live} live
-     * @param {unknown} set
-     */
-    setLimits(live, set) {
-      const limits = toLimits(set);
-      try {
-        inWords(() => live.set_limits(limits));
-      } finally {
-        limits.free();
-      }
-    },
-    /**
-     * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {string} check
      * @param {string | null} end
      */
-    tellEnd(live, check, end) {
-      live.tell_end(
-        code(checks, check, 'check'),
-        end === null ? undefined : code(catalogue.ends, end, 'end'),
-      );
+    tellEnd(check, end) {
+      const place = end === null ? undefined : code(catalogue.ends, end, 'end');
+      accepted(pkg.tell_end(code(checks, check, 'check'), place));
     },
-    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {string} hold @param {string} surface */
-    selectFace(live, hold, surface) {
-      live.select_face(
-        code(catalogue.holds, hold, 'hold'),
-        code(catalogue.surfaces, surface, 'surface'),
-      );
+    /** @param {string} hold @param {string} surface */
+    selectFace(hold, surface) {
+      const place = code(catalogue.surfaces, surface, 'surface');
+      accepted(pkg.select_face(code(catalogue.holds, hold, 'hold'), place));
     },
-    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {string} pointing */
-    point: (live, pointing) => live.point(code(catalogue.pointings, pointing, 'pointing')),
-    /** @param {import('./pkg/plumbmark_wasm.js').Live} live @param {VehicleTerms} terms */
-    setVehicle: (live, terms) =>
-      live.set_vehicle(
+    /** @param {string} pointing */
+    point: (pointing) => accepted(pkg.point(code(catalogue.pointings, pointing, 'pointing'))),
+    /** @param {VehicleTerms} terms */
+    setVehicle(terms) {
+      const wrong = pkg.set_vehicle(
         terms.heading_deg,
         terms.lean_lengthwise_deg,
         terms.lean_crosswise_deg,
         terms.rake_deg,
         terms.working_lengthwise_deg,
         terms.working_crosswise_deg,
-      ),
+      );
+      if (wrong) throw new Error(catalogue.vehicle_fields[wrong - 1]);
+    },
+    /** The report of the last tick's reading; texts are those of the limits in force.
+     * @param {LimitSet | null} limits */
+    capture: (limits) => readReport(numbers(pkg.capture()), catalogue, limits?.lines ?? []),
+    /** Lengthwise, its U, crosswise, its U, degrees. */
+    findZero: () => numbers(pkg.find_zero()),
+    findings: () => numbers(pkg.findings()),
+    /** @param {number[]} rows */
+    restoreFindings(rows) {
+      const room = crossing(pkg.numbers_room());
+      room.set(rows.slice(0, room.length));
+      pkg.restore_findings(rows.length);
+    },
     /** When a side of this phone was checked, ms; null where nothing is kept of it.
-     * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {number} number @param {boolean} inCase @param {string} hold */
-    foundAt(live, number, inCase, hold) {
-      const found_ms = live.found_ms(number, inCase, catalogue.holds.indexOf(hold));
+    foundAt(number, inCase, hold) {
+      const found_ms = pkg.found_ms(number, inCase, catalogue.holds.indexOf(hold));
       return Number.isNaN(found_ms) ? null : found_ms;
     },
     /** Whether that still counts.
-     * @param {import('./pkg/plumbmark_wasm.js').Live} live
      * @param {number} number @param {boolean} inCase @param {string} hold */
-    foundCounts: (live, number, inCase, hold) =>
-      live.found_counts(number, inCase, catalogue.holds.indexOf(hold), Date.now()),
+    foundCounts: (number, inCase, hold) =>
+      pkg.found_counts(number, inCase, catalogue.holds.indexOf(hold), Date.now()),
   };
 }

@@ -8,8 +8,8 @@ setup_build
 wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
   --mode no-install --no-pack || stop "wasm-pack could not build wasm/; its message stands above."
 # The core's lists by name: not in the .wasm, and yet the core's own.
-for lists in catalogue sheets; do
-  cargo run --quiet --locked --manifest-path "$root/Cargo.toml" -p plumbmark-wasm --example $lists \
-    >"$root/web/pkg/$lists.js" || stop "the core's lists could not be written; cargo's message stands above."
+for lists in catalogue.js sheets.js schema.json; do
+  cargo run --quiet --locked --manifest-path "$root/Cargo.toml" -p plumbmark-wasm --example "${lists%.*}" \
+    >"$root/web/pkg/$lists" || stop "the core's lists could not be written; cargo's message stands above."
 done
 node "$root/web/pack.mjs"

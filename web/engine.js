@@ -4,7 +4,7 @@
 import { openBorder } from './border.js';
 
 /** @typedef {ReturnType<typeof openBorder>} Border */
-/** @typedef {import('./pkg/plumbmark_wasm.js').Live} Live */
+/** @typedef {import('./border.js').Live} Live */
 /** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
 /** @param {number} again */
@@ -13,8 +13,8 @@ async function load(again) {
   const url = new URL(`./pkg/plumbmark_wasm.js${again ? `?again=${again}` : ''}`, import.meta.url);
   /** @type {typeof import('./pkg/plumbmark_wasm.js')} */
   const pkg = await import(url.href);
-  await pkg.default();
-  return openBorder(pkg);
+  const { memory } = await pkg.default();
+  return openBorder(pkg, memory);
 }
 
 export class Engine {
@@ -24,7 +24,7 @@ export class Engine {
   /** @type {[string, string, string] | null} */ #chosen = null;
   /** A table, a rail or a floor in place of the part that was chosen. @type {[string, string] | null} */
   #face = null;
-  /** @type {unknown} */ #limits = null;
+  /** @type {import('./types.js').LimitSet | null} */ #limits = null;
   /** @type {VehicleTerms | null} */ #vehicle = null;
   /** @type {number[]} */ #findings = [];
   #device = 0;
@@ -70,14 +70,17 @@ export class Engine {
   }
 
   /**
-   * The same where core may refuse: what came out, or the refusal's name.
+   * The same where core may refuse, by a number below zero: what came out, or the refusal's name.
    * @template T
    * @param {(live: Live, border: Border) => T} use
    * @returns {{ value?: T, refusal: string }}
    */
   attempt(use) {
     try {
-      return { value: this.call(use), refusal: this.trapped ? 'trapped' : '' };
+      const value = this.call(use);
+      const refused = typeof value === 'number' && value < 0;
+      if (refused) return { refusal: this.#border.refusalName(value) };
+      return { value, refusal: this.trapped ? 'trapped' : '' };
     } catch (error) {
       return { refusal: /** @type {Error} */ (error).message };
     }
@@ -100,20 +103,20 @@ export class Engine {
     const live = border.newLive();
     this.#border = border;
     this.#live = live;
-    if (this.#limits) border.setLimits(live, this.#limits);
-    if (this.#vehicle) border.setVehicle(live, this.#vehicle);
+    if (this.#limits) border.setLimits(this.#limits);
+    if (this.#vehicle) border.setVehicle(this.#vehicle);
     live.set_sign(this.#sign);
     live.set_device(this.#device, this.#inCase);
-    live.restore_findings(this.#findings);
-    border.point(live, this.#pointing);
-    this.#choose(live, border);
+    border.restoreFindings(this.#findings);
+    border.point(this.#pointing);
+    this.#choose(border);
   }
 
-  /** @param {Live} live @param {Border} border */
-  #choose(live, border) {
-    if (this.#face) return border.selectFace(live, ...this.#face);
-    if (this.#chosen) border.select(live, ...this.#chosen);
-    for (const [check, end] of this.#ends) border.tellEnd(live, check, end);
+  /** @param {Border} border */
+  #choose(border) {
+    if (this.#face) return border.selectFace(...this.#face);
+    if (this.#chosen) border.select(...this.#chosen);
+    for (const [check, end] of this.#ends) border.tellEnd(check, end);
   }
 
   /**
@@ -122,7 +125,7 @@ export class Engine {
    * @param {string} surface
    */
   select(part, hold, surface) {
-    this.call((live, border) => border.select(live, part, hold, surface));
+    this.call((_, border) => border.select(part, hold, surface));
     this.#chosen = [part, hold, surface];
     this.#face = null;
     this.#ends.clear();
@@ -133,7 +136,7 @@ export class Engine {
    * @param {string} hold @param {string} surface */
   selectFace(hold, surface) {
     this.#face = [hold, surface];
-    this.call((live, border) => this.#choose(live, border));
+    this.call((_, border) => this.#choose(border));
     this.onHold(hold);
   }
 
@@ -143,7 +146,7 @@ export class Engine {
     this.#face = null;
     if (away && this.#chosen) this.onHold(this.#chosen[1]);
     this.call((live, border) => {
-      if (away) this.#choose(live, border);
+      if (away) this.#choose(border);
       else live.forget_placements();
     });
   }
@@ -153,25 +156,25 @@ export class Engine {
    * @param {string | null} end
    */
   tellEnd(check, end) {
-    this.call((live, border) => border.tellEnd(live, check, end));
+    this.call((_, border) => border.tellEnd(check, end));
     this.#ends.set(check, end);
   }
 
   /** @param {string} pointing */
   point(pointing) {
     this.#pointing = pointing;
-    this.call((live, border) => border.point(live, pointing));
+    this.call((_, border) => border.point(pointing));
   }
 
-  /** @param {unknown} set */
+  /** @param {import('./types.js').LimitSet} set */
   setLimits(set) {
-    this.call((live, border) => border.setLimits(live, set));
+    this.call((_, border) => border.setLimits(set));
     this.#limits = set;
   }
 
   /** An error's message is the field that can't be. @param {VehicleTerms} terms */
   setVehicle(terms) {
-    this.call((live, border) => border.setVehicle(live, terms));
+    this.call((_, border) => border.setVehicle(terms));
     this.#vehicle = terms;
   }
 
@@ -184,27 +187,28 @@ export class Engine {
   /** @param {number[]} rows */
   restoreFindings(rows) {
     this.#findings = rows;
-    this.call((live) => live.restore_findings(rows));
+    this.call((_, border) => border.restoreFindings(rows));
   }
 
   /** What has been found so far, to be kept. */
   takeFindings() {
-    this.#findings = this.call((live) => [...live.findings()]) ?? this.#findings;
+    this.#findings = this.call((_, border) => border.findings()) ?? this.#findings;
     return this.#findings;
   }
 
   /** When this phone was last checked on a side, ms, or null. @param {string} hold */
   foundAt(hold) {
-    const ask = (/** @type {Live} */ live, /** @type {Border} */ border) =>
-      border.foundAt(live, this.#device, this.#inCase, hold);
-    return this.call(ask) ?? null;
+    return this.call((_, border) => border.foundAt(this.#device, this.#inCase, hold)) ?? null;
   }
 
   /** Whether that still counts. @param {string} hold */
   foundCounts(hold) {
-    return (
-      this.call((l, border) => border.foundCounts(l, this.#device, this.#inCase, hold)) ?? false
-    );
+    return this.call((_, border) => border.foundCounts(this.#device, this.#inCase, hold)) ?? false;
+  }
+
+  /** The report of the last tick's reading. */
+  capture() {
+    return this.call((_, border) => border.capture(this.#limits));
   }
 
   /** Whether the vehicle's level that is kept still counts. */
@@ -220,7 +224,7 @@ export class Engine {
 
   /** The sign as learnt; kept for a rebuild. */
   get sign() {
-    const sign = this.call((live) => live.sign) ?? 0;
+    const sign = this.call((live) => live.sign()) ?? 0;
     if (sign) this.#sign = sign;
     return sign;
   }

@@ -32,7 +32,9 @@ function filesBelow(folder) {
 const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
 const modules = [
   ...readdirSync(web).filter((name) => name.endsWith('.js') && name !== 'types.js'),
-  ...['screens', 'drawings', 'tryout', 'pkg'].flatMap((folder) => from(folder, /\.js$/)),
+  ...['screens', 'plan', 'words', 'drawings', 'tryout', 'pkg'].flatMap((folder) =>
+    from(folder, /\.js$/),
+  ),
 ];
 // In the order that the page names them: later rules win.
 const page = readFileSync(join(web, 'index.html'), 'utf8');
@@ -41,7 +43,7 @@ const copied = [
   'index.html',
   'manifest.webmanifest',
   ...from('icons', /\.(png|svg)$/),
-  ...from('pkg', /\.wasm$/),
+  ...from('pkg', /(\.wasm|schema\.json)$/),
 ];
 
 const hash = createHash('sha256');
@@ -117,8 +119,9 @@ console.log(`web/dist: version ${version}, ${shipped.length} files`);
 console.log(
   `  .wasm ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
 );
-const tryout = shipped.filter((path) => path.startsWith('panel-'));
+// Loaded when they are first wanted: the try-out, the tape-measure half.
+const later = shipped.filter((path) => /^(panel|plan)-/.test(path));
 const whole = size(shipped) - size(icons);
 console.log(
-  `  whole page compressed, without icons ${kb(whole)}; first load, without the try-out, ${kb(whole - size(tryout))}`,
+  `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,
 );

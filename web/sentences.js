@@ -98,8 +98,8 @@ function viewOfLive(ctx, live, i, id) {
 /** @param {Context} ctx @returns {BothViews[]} what the core's last tick found */
 export function viewsOfLive(ctx) {
   const found = ctx.engine.call((live) => {
-    const answered = live.has_level && live.level_refusal === 0;
-    return (ctx.placement?.checks ?? []).slice(0, live.count).map((id, i) => ({
+    const answered = live.has_level() && live.level_refusal() === 0;
+    return (ctx.placement?.checks ?? []).slice(0, live.count()).map((id, i) => ({
       parked: viewOfLive(ctx, live, i, id),
       inVehicle: answered ? viewOfLive(ctx, live, i + IN_VEHICLE, id) : null,
       equal: ctx.limits.lines.some((l) => l.check === id && l.holds_in_operation),

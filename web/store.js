@@ -3,7 +3,7 @@
 
 import lists from './pkg/catalogue.js';
 
-const VERSION = 1;
+const VERSION = 2;
 /** The try-out has a database of its own: nothing in it can enter a real job. */
 const NAMES = { job: 'plumbmark', tryout: 'plumbmark-tryout' };
 
@@ -20,6 +20,8 @@ export const FIRST_SETTINGS = {
   // As core assumes while nothing is told.
   vehicle: lists.vehicle,
   levels: [],
+  who: '',
+  document: '',
 };
 
 export class StoreError extends Error {
@@ -50,8 +52,14 @@ function openDatabase(name) {
     }
     request.onupgradeneeded = () => {
       const db = request.result;
-      db.createObjectStore('captures', { keyPath: 'id', autoIncrement: true });
-      db.createObjectStore('kept');
+      // A database of an earlier version keeps what it has.
+      const make = (/** @type {string} */ name, /** @type {IDBObjectStoreParameters} */ key) => {
+        if (!db.objectStoreNames.contains(name)) db.createObjectStore(name, key);
+      };
+      make('captures', { keyPath: 'id', autoIncrement: true });
+      make('kept', {});
+      make('sheets', { keyPath: 'key' });
+      make('photos', { keyPath: 'id', autoIncrement: true });
     };
     request.onblocked = () => reject(new StoreError('blocked'));
     request.onerror = () => reject(storeError(request.error));
@@ -74,7 +82,7 @@ export class Store {
 
   /**
    * @template T
-   * @param {'captures' | 'kept'} name
+   * @param {'captures' | 'kept' | 'sheets' | 'photos'} name
    * @param {IDBTransactionMode} mode
    * @param {(store: IDBObjectStore) => IDBRequest<T>} act
    * @returns {Promise<T>}
@@ -106,6 +114,35 @@ export class Store {
   /** @returns {Promise<import('./types.js').Capture[]>} newest last */
   captures() {
     return this.#run('captures', 'readonly', (s) => s.getAll());
+  }
+
+  /** A capture that has changed: a photo came to it. @param {import('./types.js').Capture} capture */
+  async updateCapture(capture) {
+    await this.#run('captures', 'readwrite', (s) => s.put(capture));
+  }
+
+  /** What was typed into a sheet. @param {string} key
+   * @returns {Promise<import('./plan/record.js').SheetRecord | null>} */
+  async sheet(key) {
+    return (await this.#run('sheets', 'readonly', (s) => s.get(key))) ?? null;
+  }
+
+  /** @param {import('./plan/record.js').SheetRecord} record */
+  async saveSheet(record) {
+    await this.#run('sheets', 'readwrite', (s) => s.put(record));
+  }
+
+  /** @param {import('./types.js').Photo} photo @returns {Promise<number>} its id */
+  async savePhoto(photo) {
+    return Number(await this.#run('photos', 'readwrite', (s) => s.add(photo)));
+  }
+
+  /** @param {number[]} ids @returns {Promise<import('./types.js').Photo[]>} */
+  async photos(ids) {
+    const all = await Promise.all(
+      ids.map((id) => this.#run('photos', 'readonly', (s) => s.get(id))),
+    );
+    return all.filter((photo) => photo !== undefined);
   }
 
   /** @returns {Promise<import('./types.js').LimitSet | null>} */

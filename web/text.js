@@ -60,6 +60,18 @@ export const text = {
         .filter(Boolean)
         .join(', '),
   },
+  /** Sections of the tape-measure half: name, and what it is about. */
+  sections: {
+    place: ['Place', 'clearances, cut plan, fit'],
+    support: ['Support', 'evenness under the seal, plate, seal'],
+    ducts: ['Ducts', 'bends, loss, air flow, return air'],
+    fuel: ['Fuel', 'line, lift, prime, standpipe'],
+  },
+  photos: {
+    take: 'Take a photo',
+    of: 'photo of this check',
+    failed: 'That picture could not be read. Take it again.',
+  },
   checks: {
     heater_port: 'Fuel port',
     heater_outlet: 'Warm-air outlet',
@@ -148,7 +160,6 @@ export const text = {
       'Take a photo of the phone on the part: the arrow below on the screen, the part’s flow mark beside it. Without it the reading is kept and no verdict is given.',
     photo: 'Take the photo',
     without: 'Go on without it',
-    photoFailed: 'That picture could not be read. Take it again.',
     arrow: 'towards the',
   },
   live: {
@@ -554,6 +565,7 @@ export const text = {
       other_version: () => 'this limit set was written by another version',
     },
     title: 'Limits',
+    guide: 'Fill them from the manual, step by step',
     name: 'Name of this set',
     low: 'at least',
     high: 'at most',
@@ -563,7 +575,9 @@ export const text = {
     inOperation: 'holds on the slopes the vehicle works on',
     allowance: 'allowance from the manual',
     basis: 'on whose word',
-    source: 'document and page, or clause and vehicles',
+    source: 'document and page, or clause',
+    vehicles: 'the vehicles a law is for',
+    reason: 'why it may be looser than law or usage',
     length: 'length between its ends',
     limitMissing: 'limit not entered',
     allowanceMissing: 'allowance not entered',

@@ -18,6 +18,8 @@
  * @property {number | null} allowance_deg
  * @property {Basis} basis
  * @property {string} source
+ * @property {string} vehicles that a law is for
+ * @property {string} reason why it is looser than law or usage
  * @property {boolean} holds_in_operation
  * @property {number | null} length_mm
  *
@@ -27,6 +29,23 @@
  * @property {string} name
  * @property {LimitLine[]} lines
  * @property {{ surface: string, hold_deg: number, align_deg: number }[]} surfaces
+ * @property {BoundLine[]} bounds limits of what a tape, a table or a manual tells
+ *
+ * @typedef {object} BoundLine in the unit that its id ends with
+ * @property {string} id
+ * @property {number | null} low
+ * @property {number | null} high
+ * @property {Basis} basis
+ * @property {string} source
+ * @property {string} vehicles that a law is for
+ * @property {string} reason why it is looser than law or usage
+ *
+ * @typedef {object} Photo
+ * @property {number} [id] given by the store
+ * @property {string} sheet
+ * @property {string} about which of its checks or facts
+ * @property {string} at ISO 8601
+ * @property {Blob} blob
  *
  * @typedef {object} Placement
  * @property {string} hold
@@ -67,6 +86,11 @@
  * @property {ZeroBy[]} zeros
  * @property {Pointing[]} pointings
  * @property {(string | null)[]} level_refusals
+ * @property {Report['channel'][]} channels
+ * @property {string[][]} refusals by list and place, for calls that may refuse
+ * @property {string[]} fields of a limit set
+ * @property {(keyof typeof import('./text.js').text.limits.problems)[]} problems of a limit set
+ * @property {string[]} vehicle_fields
  *
  * @typedef {object} Advice
  * @property {string} kind
@@ -141,7 +165,8 @@
  * @property {string[]} in_operation checks whose limit held in operation
  * @property {number | null} found_ms when the phone had been checked
  * @property {number | null} level_ms when the vehicle's level had been read
- * @property {Blob | null} photo
+ * @property {Blob | null} photo that shows which end is lower
+ * @property {number[]} [photos] ids of others
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit
@@ -155,6 +180,8 @@
  * @property {VehicleTerms} vehicle what was told of the vehicle
  * @property {{ at_ms: number, moved: boolean }[]} levels when levels were read, and whether the
  *   vehicle had moved since the one before
+ * @property {string} who who ticked last
+ * @property {string} document the manual that limits are copied from
  *
  * @typedef {import('./store.js').Store} Store
  * @typedef {import('./engine.js').Engine} Engine

@@ -140,7 +140,7 @@ impl Live {
         };
         let checks = placement.checks.iter();
         reading.outcomes =
-            gathered(checks.map(|&c| answer(c, &from, &self.limits.limit(c), self.end_told(c))));
+            gathered(checks.map(|&c| answer(c, &from, self.limits.line(c), self.end_told(c))));
         reading.in_vehicle = self.answers_in_vehicle(&reading.outcomes, &from);
         reading
     }
@@ -157,7 +157,7 @@ impl Live {
         };
         let mut answers = Vec::new();
         for parked in parked {
-            match in_vehicle(parked, from, &vehicle, &self.limits.limit(parked.check)) {
+            match in_vehicle(parked, from, &vehicle, self.limits.line(parked.check)) {
                 // As many as there are as parked, so nothing is lost here.
                 Ok(answer) => _ = answers.push(answer),
                 Err(refusal) => return Some(Err(refusal)),

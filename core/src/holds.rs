@@ -120,6 +120,9 @@ pub enum Refusal {
 }
 
 impl Refusal {
+    /// All refusals, in the order of their codes, from 1; 0 is left for "placed".
+    pub const ALL: [Self; 3] = [Self::NoSuchSurface, Self::EdgeOnBracket, Self::EdgeTooShort];
+
     /// The refusal's name in reports and messages.
     #[must_use]
     pub fn name(self) -> &'static str {

@@ -8,7 +8,7 @@ use crate::frames::{
 use crate::live::Live;
 use crate::reason::NoReading;
 use crate::vector::{Vec3, any_perpendicular, hypot};
-use crate::vehicle::{Pointing, VehicleTerms};
+use crate::vehicle::{Pointing, VehicleField, VehicleTerms};
 
 /// For how long a vehicle's level counts, ms: one hour. Assumed: it settles, is loaded, is moved.
 pub const LEVEL_FOR_MS: f64 = 3_600_000.0;
@@ -185,8 +185,8 @@ impl Live {
     /// Takes what is told of the vehicle.
     ///
     /// # Errors
-    /// The name of the first term that can't be; the terms before stay.
-    pub fn set_vehicle(&mut self, terms: VehicleTerms) -> Result<(), &'static str> {
+    /// The first term that can't be; the terms before stay.
+    pub fn set_vehicle(&mut self, terms: VehicleTerms) -> Result<(), VehicleField> {
         match terms.wrong_field() {
             Some(field) => Err(field),
             None => {

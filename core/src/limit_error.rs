@@ -1,15 +1,106 @@
 //! Why a limit set is refused: the field, and what to do.
 
+use crate::holds::Surface;
+use crate::parts::Check;
+
 /// Why a limit set is refused.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
 pub struct LimitError {
-    /// Name of the check or surface whose line it is; empty for the set itself.
-    pub line: &'static str,
-    /// The field, by its name in JSON.
-    pub field: &'static str,
+    /// Whose line it is.
+    pub row: Row,
+    /// The field.
+    pub field: Field,
     /// What is wrong with it.
     pub problem: Problem,
+}
+
+/// A place in a limit set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+pub enum Row {
+    /// The set itself.
+    Set,
+    /// The line of a check.
+    Check(Check),
+    /// The line of a surface.
+    Surface(Surface),
+}
+
+impl Row {
+    /// Name of the check or surface; empty for the set itself.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Set => "",
+            Self::Check(check) => check.name(),
+            Self::Surface(surface) => surface.name(),
+        }
+    }
+}
+
+/// A field of a limit set, or of one of its lines.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+#[expect(missing_docs, reason = "each is documented where the field is")]
+pub enum Field {
+    Format,
+    Version,
+    Name,
+    Check,
+    LowDeg,
+    HighDeg,
+    PreferredLowDeg,
+    PreferredHighDeg,
+    AllowanceDeg,
+    Source,
+    LengthMm,
+    Surface,
+    HoldDeg,
+    AlignDeg,
+}
+
+impl Field {
+    /// All of them, in the order of their codes, from 0.
+    pub const ALL: [Self; 14] = [
+        Self::Format,
+        Self::Version,
+        Self::Name,
+        Self::Check,
+        Self::LowDeg,
+        Self::HighDeg,
+        Self::PreferredLowDeg,
+        Self::PreferredHighDeg,
+        Self::AllowanceDeg,
+        Self::Source,
+        Self::LengthMm,
+        Self::Surface,
+        Self::HoldDeg,
+        Self::AlignDeg,
+    ];
+
+    /// The field's name in JSON.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Format => "format",
+            Self::Version => "version",
+            Self::Name => "name",
+            Self::Check => "check",
+            Self::LowDeg => "low_deg",
+            Self::HighDeg => "high_deg",
+            Self::PreferredLowDeg => "preferred_low_deg",
+            Self::PreferredHighDeg => "preferred_high_deg",
+            Self::AllowanceDeg => "allowance_deg",
+            Self::Source => "source",
+            Self::LengthMm => "length_mm",
+            Self::Surface => "surface",
+            Self::HoldDeg => "hold_deg",
+            Self::AlignDeg => "align_deg",
+        }
+    }
 }
 
 /// What is wrong with a field of a limit set.
@@ -42,21 +133,36 @@ pub enum Problem {
 }
 
 impl Problem {
-    /// The problem's name, for a page that has its own words.
+    /// The problems' names, in the order of their codes, for a page that has its own words.
+    pub const NAMES: [&str; 11] = [
+        "out_of_range",
+        "hold_out_of_range",
+        "not_above_low",
+        "roll_needs_both",
+        "outside_permitted",
+        "allowance_needs_manual",
+        "source_missing",
+        "repeated",
+        "too_long",
+        "not_a_limit_set",
+        "other_version",
+    ];
+
+    /// The problem's place among [`Self::NAMES`].
     #[must_use]
-    pub fn name(self) -> &'static str {
+    pub fn code(self) -> u8 {
         match self {
-            Self::OutOfRange(..) => "out_of_range",
-            Self::HoldOutOfRange => "hold_out_of_range",
-            Self::NotAboveLow => "not_above_low",
-            Self::RollNeedsBoth => "roll_needs_both",
-            Self::OutsidePermitted => "outside_permitted",
-            Self::AllowanceNeedsManual => "allowance_needs_manual",
-            Self::SourceMissing => "source_missing",
-            Self::Repeated => "repeated",
-            Self::TooLong(_) => "too_long",
-            Self::NotALimitSet => "not_a_limit_set",
-            Self::OtherVersion => "other_version",
+            Self::OutOfRange(..) => 0,
+            Self::HoldOutOfRange => 1,
+            Self::NotAboveLow => 2,
+            Self::RollNeedsBoth => 3,
+            Self::OutsidePermitted => 4,
+            Self::AllowanceNeedsManual => 5,
+            Self::SourceMissing => 6,
+            Self::Repeated => 7,
+            Self::TooLong(_) => 8,
+            Self::NotALimitSet => 9,
+            Self::OtherVersion => 10,
         }
     }
 
@@ -73,10 +179,10 @@ impl Problem {
 
 impl core::fmt::Display for LimitError {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        if !self.line.is_empty() {
-            write!(f, "{}.", self.line)?;
+        if self.row != Row::Set {
+            write!(f, "{}.", self.row.name())?;
         }
-        write!(f, "{}: ", self.field)?;
+        write!(f, "{}: ", self.field.name())?;
         match self.problem {
             Problem::OutOfRange(low, high) => write!(f, "enter a number from {low} to {high}"),
             Problem::HoldOutOfRange => f.write_str("enter a number from 0.02 to 5"),

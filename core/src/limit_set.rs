@@ -2,7 +2,7 @@
 //! [`LimitSet::trade_usage`]; all of it can be edited, and a manual's number replaces it.
 
 use crate::holds::Surface;
-use crate::limit_error::{LimitError, Problem};
+use crate::limit_error::{Field, LimitError, Problem, Row};
 use crate::limits::{Basis, Limit};
 use crate::parts::Check;
 use heapless::{String, Vec};
@@ -25,6 +25,60 @@ pub struct SurfaceTerms {
 pub const FORMAT: &str = "plumbmark-limits";
 /// The format's version in JSON.
 pub const VERSION: u32 = 1;
+
+/// An example: lowest and highest value, preferred band, whether parts sit exactly at it.
+type Usage = (
+    Check,
+    Option<f32>,
+    Option<f32>,
+    (Option<f32>, Option<f32>),
+    bool,
+);
+
+/// What the trade does: common practice, no source. Preferred bands are our own width.
+const USAGE: [Usage; 6] = [
+    // Fuel port straight down is best; the port may not look up.
+    (
+        Check::HeaterPort,
+        None,
+        Some(0.0),
+        (None, Some(-80.0)),
+        true,
+    ),
+    // The warm-air outlet may not look up.
+    (Check::HeaterOutlet, None, Some(0.0), (None, None), true),
+    // Outlet end raised 15° or more above level.
+    (Check::PumpOutlet, Some(15.0), None, (None, None), false),
+    // Body turned at most 90° about its own length.
+    (
+        Check::PumpRoll,
+        Some(-90.0),
+        Some(90.0),
+        (None, None),
+        false,
+    ),
+    // Upright is best, 90° off plumb is the end of the range.
+    (
+        Check::FilterUpright,
+        None,
+        Some(90.0),
+        (None, Some(10.0)),
+        true,
+    ),
+    // Falling all the way from the heater.
+    (Check::PipeFall, None, Some(0.0), (None, None), false),
+];
+
+/// Whether a limit permits what common practice does not; ends that are not a number are not
+/// entered.
+#[must_use]
+pub fn is_looser(check: Check, low_deg: f32, high_deg: f32) -> bool {
+    USAGE.iter().any(|&(of, low, high, ..)| {
+        of == check
+            && (low.is_some_and(|l| low_deg.is_nan() || low_deg < l)
+                || high.is_some_and(|h| high_deg.is_nan() || high_deg > h))
+    })
+}
 
 /// The limits in force.
 #[derive(Debug, Clone, PartialEq)]
@@ -79,39 +133,7 @@ impl LimitSet {
     pub fn trade_usage() -> Self {
         let mut set = Self::empty();
         set.name = text("Examples: trade usage");
-        let lines = [
-            // Fuel port straight down is best; the port may not look up.
-            (
-                Check::HeaterPort,
-                None,
-                Some(0.0),
-                (None, Some(-80.0)),
-                true,
-            ),
-            // The warm-air outlet may not look up.
-            (Check::HeaterOutlet, None, Some(0.0), (None, None), true),
-            // Outlet end raised 15° or more above level.
-            (Check::PumpOutlet, Some(15.0), None, (None, None), false),
-            // Body turned at most 90° about its own length.
-            (
-                Check::PumpRoll,
-                Some(-90.0),
-                Some(90.0),
-                (None, None),
-                false,
-            ),
-            // Upright is best, 90° off plumb is the end of the range.
-            (
-                Check::FilterUpright,
-                None,
-                Some(90.0),
-                (None, Some(10.0)),
-                true,
-            ),
-            // Falling all the way from the heater.
-            (Check::PipeFall, None, Some(0.0), (None, None), false),
-        ];
-        set.lines = Vec::from_array(lines.map(
+        set.lines = Vec::from_array(USAGE.map(
             |(check, low_deg, high_deg, preferred, at_limit_allowed)| Limit {
                 low_deg,
                 high_deg,
@@ -131,12 +153,17 @@ impl LimitSet {
     /// # Errors
     /// [`Problem::TooLong`] beyond 64 bytes.
     pub fn set_name(&mut self, name: &str) -> Result<(), LimitError> {
-        self.name = String::try_from(name).map_err(|_| LimitError {
-            line: "",
-            field: "name",
-            problem: Problem::TooLong(64),
-        })?;
+        Self::name_fits(name.len())?;
+        self.name = text(name);
         Ok(())
+    }
+
+    /// Whether a name of so many bytes fits.
+    ///
+    /// # Errors
+    /// [`Problem::TooLong`] beyond 64.
+    pub fn name_fits(bytes: usize) -> Result<(), LimitError> {
+        fits(bytes, 64, Row::Set, Field::Name)
     }
 
     /// Adds a line, or a second one that [`Self::validate`] will refuse.
@@ -144,10 +171,10 @@ impl LimitSet {
     /// # Errors
     /// [`Problem::Repeated`] where there is no room for one more.
     pub fn add_line(&mut self, line: Limit) -> Result<(), LimitError> {
-        let name = line.check.name();
+        let row = Row::Check(line.check);
         self.lines.push(line).map_err(|_| LimitError {
-            line: name,
-            field: "check",
+            row,
+            field: Field::Check,
             problem: Problem::Repeated,
         })
     }
@@ -166,8 +193,17 @@ impl LimitSet {
     /// The limit of a check; not entered where the set has no line for it.
     #[must_use]
     pub fn limit(&self, check: Check) -> Limit {
+        Limit {
+            check,
+            ..self.line(check).clone()
+        }
+    }
+
+    /// [`Self::limit`] where it stands; one that was not entered is some other check's.
+    pub(crate) fn line(&self, check: Check) -> &Limit {
+        const NOT_ENTERED: &Limit = &Limit::not_entered(Check::PipeFall);
         let found = self.lines.iter().find(|l| l.check == check);
-        found.cloned().unwrap_or_else(|| Limit::not_entered(check))
+        found.unwrap_or(NOT_ENTERED)
     }
 
     /// Contact uncertainties of a surface, degrees.
@@ -182,42 +218,54 @@ impl LimitSet {
     /// # Errors
     /// The first line and field that is wrong, and why.
     pub fn validate(&self) -> Result<(), LimitError> {
-        let wrong = |line, field, problem| {
+        let wrong = |row, field, problem| {
             Err(LimitError {
-                line,
+                row,
                 field,
                 problem,
             })
         };
         if self.format != FORMAT {
-            return wrong("", "format", Problem::NotALimitSet);
+            return wrong(Row::Set, Field::Format, Problem::NotALimitSet);
         }
         if self.version != VERSION {
-            return wrong("", "version", Problem::OtherVersion);
+            return wrong(Row::Set, Field::Version, Problem::OtherVersion);
         }
         for (i, line) in self.lines.iter().enumerate() {
             line.validate()?;
             if self.lines.iter().take(i).any(|l| l.check == line.check) {
-                return wrong(line.check.name(), "check", Problem::Repeated);
+                return wrong(Row::Check(line.check), Field::Check, Problem::Repeated);
             }
         }
         for (i, s) in self.surfaces.iter().enumerate() {
+            let row = Row::Surface(s.surface);
             if self.surfaces.iter().take(i).any(|o| o.surface == s.surface) {
-                return wrong(s.surface.name(), "surface", Problem::Repeated);
+                return wrong(row, Field::Surface, Problem::Repeated);
             }
             // Below 0.02° no phone's case lies on anything.
             if !(0.02..=5.0).contains(&s.hold_deg) {
-                return wrong(s.surface.name(), "hold_deg", Problem::HoldOutOfRange);
+                return wrong(row, Field::HoldDeg, Problem::HoldOutOfRange);
             }
             if !(0.0..=10.0).contains(&s.align_deg) {
-                return wrong(s.surface.name(), "align_deg", Problem::OutOfRange(0, 10));
+                return wrong(row, Field::AlignDeg, Problem::OutOfRange(0, 10));
             }
         }
         Ok(())
     }
 }
 
-/// A built-in text; all of them fit.
-fn text<const N: usize>(s: &str) -> String<N> {
+pub(crate) fn fits(bytes: usize, most: u16, row: Row, field: Field) -> Result<(), LimitError> {
+    if bytes <= usize::from(most) {
+        return Ok(());
+    }
+    Err(LimitError {
+        row,
+        field,
+        problem: Problem::TooLong(most),
+    })
+}
+
+/// A text that fits.
+pub(crate) fn text<const N: usize>(s: &str) -> String<N> {
     String::try_from(s).unwrap_or_default()
 }

@@ -1,7 +1,8 @@
 //! A limit of one check, and on whose word it stands.
 
-pub use crate::limit_error::{LimitError, Problem};
-pub use crate::limit_set::{FORMAT, LimitSet, SurfaceTerms, VERSION};
+pub use crate::limit_error::{Field, LimitError, Problem, Row};
+pub use crate::limit_set::{FORMAT, LimitSet, SurfaceTerms, VERSION, is_looser};
+use crate::limit_set::{fits, text};
 use crate::parts::{Check, Quantity};
 use heapless::String;
 
@@ -62,7 +63,7 @@ pub struct Limit {
 impl Limit {
     /// A limit that has not been entered.
     #[must_use]
-    pub fn not_entered(check: Check) -> Self {
+    pub const fn not_entered(check: Check) -> Self {
         Self {
             check,
             low_deg: None,
@@ -83,12 +84,17 @@ impl Limit {
     /// # Errors
     /// [`Problem::TooLong`] beyond 120 bytes.
     pub fn set_source(&mut self, source: &str) -> Result<(), LimitError> {
-        self.source = String::try_from(source).map_err(|_| LimitError {
-            line: self.check.name(),
-            field: "source",
-            problem: Problem::TooLong(120),
-        })?;
+        self.source_fits(source.len())?;
+        self.source = text(source);
         Ok(())
+    }
+
+    /// Whether a source of so many bytes fits.
+    ///
+    /// # Errors
+    /// [`Problem::TooLong`] beyond 120.
+    pub fn source_fits(&self, bytes: usize) -> Result<(), LimitError> {
+        fits(bytes, 120, Row::Check(self.check), Field::Source)
     }
 
     /// Whether the limit has been entered.
@@ -125,7 +131,7 @@ impl Limit {
     pub fn validate(&self) -> Result<(), LimitError> {
         let wrong = |field, problem| {
             Err(LimitError {
-                line: self.check.name(),
+                row: Row::Check(self.check),
                 field,
                 problem,
             })
@@ -133,10 +139,10 @@ impl Limit {
         let quantity = self.check.quantity();
         let range = quantity.range_deg();
         for (field, value) in [
-            ("low_deg", self.low_deg),
-            ("high_deg", self.high_deg),
-            ("preferred_low_deg", self.preferred_low_deg),
-            ("preferred_high_deg", self.preferred_high_deg),
+            (Field::LowDeg, self.low_deg),
+            (Field::HighDeg, self.high_deg),
+            (Field::PreferredLowDeg, self.preferred_low_deg),
+            (Field::PreferredHighDeg, self.preferred_high_deg),
         ] {
             if value.is_some_and(|v| !(range.0..=range.1).contains(&v)) {
                 return wrong(field, Problem::OutOfRange(range.0 as i16, range.1 as i16));
@@ -147,38 +153,38 @@ impl Limit {
             self.high_deg.unwrap_or(range.1),
         );
         if low >= high {
-            return wrong("high_deg", Problem::NotAboveLow);
+            return wrong(Field::HighDeg, Problem::NotAboveLow);
         }
         if quantity == Quantity::Roll && self.low_deg.is_some() != self.high_deg.is_some() {
-            return wrong("high_deg", Problem::RollNeedsBoth);
+            return wrong(Field::HighDeg, Problem::RollNeedsBoth);
         }
         let preferred = (
             self.preferred_low_deg.unwrap_or(low),
             self.preferred_high_deg.unwrap_or(high),
         );
         if preferred.0 >= preferred.1 {
-            return wrong("preferred_high_deg", Problem::NotAboveLow);
+            return wrong(Field::PreferredHighDeg, Problem::NotAboveLow);
         }
         if preferred.0 < low || preferred.1 > high {
-            return wrong("preferred_low_deg", Problem::OutsidePermitted);
+            return wrong(Field::PreferredLowDeg, Problem::OutsidePermitted);
         }
         if let Some(allowance) = self.allowance_deg {
             if !(0.0..=10.0).contains(&allowance) {
-                return wrong("allowance_deg", Problem::OutOfRange(0, 10));
+                return wrong(Field::AllowanceDeg, Problem::OutOfRange(0, 10));
             }
             if !self.at_limit_allowed || !matches!(self.basis, Basis::Manual | Basis::Law) {
-                return wrong("allowance_deg", Problem::AllowanceNeedsManual);
+                return wrong(Field::AllowanceDeg, Problem::AllowanceNeedsManual);
             }
         }
         if self
             .length_mm
             .is_some_and(|l| !(10.0..=5000.0).contains(&l))
         {
-            return wrong("length_mm", Problem::OutOfRange(10, 5000));
+            return wrong(Field::LengthMm, Problem::OutOfRange(10, 5000));
         }
         let needs_source = matches!(self.basis, Basis::Manual | Basis::Law) && self.is_entered();
         if needs_source && self.source.bytes().all(|b| b == b' ') {
-            return wrong("source", Problem::SourceMissing);
+            return wrong(Field::Source, Problem::SourceMissing);
         }
         Ok(())
     }

@@ -15,7 +15,7 @@ use crate::parts::{Check, Part};
 use crate::reading::ZeroBy;
 use crate::reason::NoReading;
 use crate::vehicle::{Pointing, VehicleTerms};
-use heapless::{String, Vec};
+use heapless::Vec;
 
 /// The format's name in JSON.
 pub const FORMAT: &str = "plumbmark-report";
@@ -54,7 +54,7 @@ pub struct LimitUsed {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
-pub struct CheckReport {
+pub struct CheckReport<'a> {
     /// The check.
     pub id: Check,
     /// Best value; `None` for a roll that can't be read.
@@ -70,7 +70,7 @@ pub struct CheckReport {
     /// On whose word.
     pub basis: Basis,
     /// Document and page.
-    pub source: String<120>,
+    pub source: &'a str,
     /// The answer.
     pub verdict: Verdict,
     /// What stands behind it, where it is not plain.
@@ -95,7 +95,7 @@ pub struct CheckReport {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
-pub struct Report {
+pub struct Report<'a> {
     /// [`FORMAT`].
     pub format: &'static str,
     /// [`VERSION`].
@@ -125,16 +125,16 @@ pub struct Report {
     /// Roll about body x, degrees, for people; `None` where this placement can't give it.
     pub roll_deg: Option<f32>,
     /// The checks, as parked.
-    pub checks: Vec<CheckReport, 2>,
+    pub checks: Vec<CheckReport<'a>, 2>,
     /// The same in the vehicle; `None` where its level was not read.
-    pub vehicle: Option<VehicleReport>,
+    pub vehicle: Option<VehicleReport<'a>>,
 }
 
 /// The checks of a capture in the vehicle.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "defmt", derive(defmt::Format))]
-pub struct VehicleReport {
+pub struct VehicleReport<'a> {
     /// Up in the rail's body frame.
     pub level_up: [f32; 3],
     /// Age of that reading, seconds.
@@ -146,7 +146,7 @@ pub struct VehicleReport {
     /// Why the checks can't be answered in the vehicle, if so.
     pub refused: Option<LevelRefusal>,
     /// The checks, as if the vehicle stood level.
-    pub checks: Vec<CheckReport, 2>,
+    pub checks: Vec<CheckReport<'a>, 2>,
     /// What the working slope takes of each, where one was told.
     pub working: Vec<Option<Working>, 2>,
 }
@@ -156,7 +156,7 @@ impl Live {
     ///
     /// # Errors
     /// Why there is no reading; [`NoReading::Starting`] also where no part was chosen.
-    pub fn capture(&self) -> Result<Report, NoReading> {
+    pub fn capture(&self) -> Result<Report<'_>, NoReading> {
         let reading = self.reading()?;
         let placement = self.placement().ok_or(NoReading::Starting)?;
         let part = placement.part.ok_or(NoReading::Starting)?;
@@ -188,12 +188,12 @@ impl Live {
         })
     }
 
-    fn reported(&self, o: &Outcome) -> CheckReport {
+    fn reported(&self, o: &Outcome) -> CheckReport<'_> {
         let told = self.end_told(o.check).filter(|_| o.check.asks_lower_end());
-        check_report(o, &self.limits().limit(o.check), told)
+        check_report(o, self.limits().line(o.check), told)
     }
 
-    fn vehicle_report(&self, reading: &Reading) -> Option<VehicleReport> {
+    fn vehicle_report(&self, reading: &Reading) -> Option<VehicleReport<'_>> {
         let level = self.level()?;
         let answers = reading.in_vehicle.as_ref()?;
         let given = answers.as_ref().map_or(&[][..], |a| a);
@@ -209,7 +209,7 @@ impl Live {
     }
 }
 
-fn check_report(o: &Outcome, limit: &Limit, end_told: Option<End>) -> CheckReport {
+fn check_report<'a>(o: &Outcome, limit: &'a Limit, end_told: Option<End>) -> CheckReport<'a> {
     CheckReport {
         id: o.check,
         value: o.measured.map(|m| m.value_deg),
@@ -224,7 +224,7 @@ fn check_report(o: &Outcome, limit: &Limit, end_told: Option<End>) -> CheckRepor
             allowance_deg: limit.allowance_deg,
         }),
         basis: limit.basis,
-        source: limit.source.clone(),
+        source: &limit.source,
         verdict: o.verdict,
         why: o.why,
         margin_deg: o.margin_deg,

@@ -23,6 +23,33 @@ pub struct VehicleTerms {
     pub working_crosswise_deg: f32,
 }
 
+/// A term of [`VehicleTerms`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[cfg_attr(feature = "defmt", derive(defmt::Format))]
+#[expect(missing_docs, reason = "each is documented where the term is")]
+pub enum VehicleField {
+    HeadingDeg,
+    LeanLengthwiseDeg,
+    LeanCrosswiseDeg,
+    RakeDeg,
+    WorkingLengthwiseDeg,
+    WorkingCrosswiseDeg,
+}
+
+impl VehicleField {
+    /// All of them, in the order of their codes, from 0.
+    pub const ALL: [Self; 6] = [
+        Self::HeadingDeg,
+        Self::LeanLengthwiseDeg,
+        Self::LeanCrosswiseDeg,
+        Self::RakeDeg,
+        Self::WorkingLengthwiseDeg,
+        Self::WorkingCrosswiseDeg,
+    ];
+}
+
 impl VehicleTerms {
     /// Nothing known: heading by eye, rake 1° until read on a known level, no working slope.
     /// Assumed.
@@ -35,23 +62,33 @@ impl VehicleTerms {
         working_crosswise_deg: 0.0,
     };
 
-    /// Name of the first term that can't be, if any: an uncertainty below what a reading has, a
+    /// The first term that can't be, if any: an uncertainty below what a reading has, a
     /// lean or slope that no vehicle stands on.
     #[must_use]
-    pub fn wrong_field(&self) -> Option<&'static str> {
+    pub fn wrong_field(&self) -> Option<VehicleField> {
         let terms = [
-            ("heading_deg", self.heading_deg, 1.0, 45.0),
-            ("lean_lengthwise_deg", self.lean_lengthwise_deg, -15.0, 15.0),
-            ("lean_crosswise_deg", self.lean_crosswise_deg, -15.0, 15.0),
-            ("rake_deg", self.rake_deg, 0.1, 10.0),
+            (VehicleField::HeadingDeg, self.heading_deg, 1.0, 45.0),
             (
-                "working_lengthwise_deg",
+                VehicleField::LeanLengthwiseDeg,
+                self.lean_lengthwise_deg,
+                -15.0,
+                15.0,
+            ),
+            (
+                VehicleField::LeanCrosswiseDeg,
+                self.lean_crosswise_deg,
+                -15.0,
+                15.0,
+            ),
+            (VehicleField::RakeDeg, self.rake_deg, 0.1, 10.0),
+            (
+                VehicleField::WorkingLengthwiseDeg,
                 self.working_lengthwise_deg,
                 0.0,
                 45.0,
             ),
             (
-                "working_crosswise_deg",
+                VehicleField::WorkingCrosswiseDeg,
                 self.working_crosswise_deg,
                 0.0,
                 45.0,

@@ -10,6 +10,7 @@ import { PATTERNS } from '../../web/sound.js';
 import { text } from '../../web/text.js';
 import { parseTrace } from '../../web/tryout/replay.js';
 import { rounded } from '../../web/tryout/phone.js';
+import { fromShown, toShown, valueAndU, widthFromShown, widthToShown } from '../../web/plan/units.js';
 import { formatAngle, formatLength, formatU, lengthFromField, parseNumber } from '../../web/units.js';
 import { REFERENCE } from './harness.mjs';
 
@@ -119,5 +120,37 @@ test('no word of the page promises safety, and none stands outside the catalogue
     // Two words with a space between them in quotes are a sentence, not a name.
     const found = code.match(/(['"])[A-Z][a-z]+ [a-z]+[^'"\n]*\1/g);
     assert.equal(found, null, `${file}: ${found}`);
+  }
+});
+
+// NIST SP 811 (2008), Appendix B.8; exact but for inH2O (conventional), all nine digits.
+test('US units of the sheets are those of NIST', () => {
+  const exact = [
+    ['mm', 25.4],
+    ['m', 0.3048],
+    ['cm2', 6.4516],
+    ['l', 3.785411784],
+    ['l_per_h', 3.785411784],
+    ['pa', 249.08891],
+    ['kg_per_h', 0.45359237],
+    ['m3_per_h', 1.69901079552],
+    ['m_per_s', 0.3048],
+  ];
+  for (const [unit, factor] of exact) {
+    assert.ok(Math.abs(fromShown(1, unit, 'us') / factor - 1) < 1e-12, unit);
+    assert.ok(Math.abs(toShown(factor, unit, 'us') - 1) < 1e-12, unit);
+    assert.ok(Math.abs(widthFromShown(1, unit, 'us') / factor - 1) < 1e-12, unit);
+  }
+  assert.equal(toShown(100, 'celsius', 'us'), 212);
+  assert.equal(fromShown(32, 'celsius', 'us'), 0);
+  assert.ok(Math.abs(widthToShown(10, 'kelvin', 'us') - 18) < 1e-12);
+  assert.ok(Math.abs(widthToShown(10, 'celsius', 'us') - 18) < 1e-12, 'a difference has no zero of its own');
+});
+
+test('a value beside a limit is not rounded across it, and U only up', () => {
+  assert.deepEqual(valueAndU(101.58, 2.31, 'mm', 'metric', [101.6]), { value: '101.58', u: '± 2.31 mm' });
+  for (let u = 0.003; u < 40; u *= 1.37) {
+    const { u: shown } = valueAndU(100, u, 'mm', 'metric');
+    assert.ok(Number(shown.split(' ')[1]) >= u - 1e-9, shown);
   }
 });

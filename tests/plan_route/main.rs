@@ -26,7 +26,8 @@ fn answer(line: &str) -> String {
     match sheet.expect("a sheet's name").work(&x, &half) {
         Ok(worked) => {
             let text = |number: fn(&plumbmark::plan::work::Given) -> f64| {
-                let each = worked.results().map(|g| number(&g).to_string());
+                let all = (0..).map_while(|place| worked.result(place));
+                let each = all.map(|g| number(&g).to_string());
                 each.collect::<Vec<_>>().join(",")
             };
             format!("ok;{};{}", text(|g| g.value), text(|g| g.u))

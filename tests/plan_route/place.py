@@ -155,6 +155,8 @@ def _fit_u(answers, lockers=150, draws=200):
     for _ in range(lockers):
         x = np.array(_numbers(_locker(rng), NONE))
         x[3:6] += GRID_MM  # room to draw in above the smallest heater that makes sense
+        for corner in (13, 14, 15):
+            x[corner::6] += 10  # a tape tells nothing below a millimetre
         half = rng.uniform(1, 6, len(x))
         half[6:13] = 0
         cases.append((x, half))
@@ -200,12 +202,12 @@ def _plan(rng):
 def _obstacle(rng):
     face = float(rng.integers(2))
     kind = rng.integers(6)
-    x, y, x2, y2 = rng.uniform(-500, 500, 4)
+    x, y, x2, y2 = rng.uniform(-500, 500, 4).round()  # a tape tells whole millimetres
     square = [[x, y, NONE, NONE], [x, y, x2, y2], [x, NONE, x2, NONE], [NONE, y, NONE, NONE]]
     if kind < 4:
         return [face, *square[kind], NONE, NONE]
     direction = rng.uniform(-360, 360) if kind == 4 else NONE
-    return [face, *[NONE] * 4, rng.uniform(0, 500), direction]
+    return [face, *[NONE] * 4, rng.uniform(0, 500).round(), direction]
 
 
 def _cut_shape(x):

@@ -3,15 +3,19 @@
 
 use plumbmark::advice::AdviceKind;
 use plumbmark::budget::Source;
+use plumbmark::calibration::CalibrationRefusal;
 use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::level::LevelRefusal;
-use plumbmark::limits::{Basis, LimitSet};
+use plumbmark::limits::{Basis, Field, Limit, LimitSet, Problem, SurfaceTerms};
+use plumbmark::live::Channel;
 use plumbmark::parts::{Check, Part, Quantity};
+use plumbmark::plan::usage::{Known, USAGE};
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
-use plumbmark::vehicle::{Pointing, VehicleTerms};
+use plumbmark::reversal::TurnRefusal;
+use plumbmark::vehicle::{Pointing, VehicleField, VehicleTerms};
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -30,9 +34,49 @@ struct Catalogue {
     zeros: [ZeroBy; 3],
     pointings: [Pointing; 4],
     level_refusals: Vec<Option<LevelRefusal>>,
-    default_limits: LimitSet,
-    blank_limits: LimitSet,
+    channels: [Channel; 2],
+    /// In the order of the lists in `refusals.rs`.
+    refusals: [Vec<&'static str>; 5],
+    fields: [Field; 14],
+    problems: [&'static str; 11],
+    vehicle_fields: [VehicleField; 6],
+    default_limits: WholeSet,
+    blank_limits: WholeSet,
     vehicle: VehicleTerms,
+}
+
+/// A limit set as files have it: angles, and what a tape or a table tells.
+#[derive(Serialize)]
+struct WholeSet {
+    name: String,
+    lines: Vec<Limit>,
+    surfaces: Vec<SurfaceTerms>,
+    bounds: Vec<BoundEntry>,
+}
+
+#[derive(Serialize)]
+struct BoundEntry {
+    id: &'static str,
+    low: Option<f64>,
+    high: Option<f64>,
+    basis: Basis,
+    source: &'static str,
+}
+
+fn whole(set: LimitSet, known: &[Known]) -> WholeSet {
+    let bound = |k: &Known| BoundEntry {
+        id: k.id.name(),
+        low: k.low,
+        high: k.high,
+        basis: k.basis,
+        source: k.source,
+    };
+    WholeSet {
+        name: set.name.as_str().into(),
+        lines: set.lines.into_iter().collect(),
+        surfaces: set.surfaces.into_iter().collect(),
+        bounds: known.iter().map(bound).collect(),
+    }
 }
 
 #[derive(Serialize)]
@@ -92,8 +136,21 @@ fn catalogue() -> Catalogue {
         level_refusals: core::iter::once(None)
             .chain(LevelRefusal::ALL.map(Some))
             .collect(),
-        default_limits: LimitSet::trade_usage(),
-        blank_limits: LimitSet::not_entered(),
+        channels: Channel::ALL,
+        refusals: [
+            NoReading::ALL.map(NoReading::name).to_vec(),
+            TurnRefusal::ALL.map(TurnRefusal::name).to_vec(),
+            CalibrationRefusal::ALL
+                .map(CalibrationRefusal::name)
+                .to_vec(),
+            LevelRefusal::ALL.map(LevelRefusal::name).to_vec(),
+            Refusal::ALL.map(Refusal::name).to_vec(),
+        ],
+        fields: Field::ALL,
+        problems: Problem::NAMES,
+        vehicle_fields: VehicleField::ALL,
+        default_limits: whole(LimitSet::trade_usage(), USAGE),
+        blank_limits: whole(LimitSet::not_entered(), &[]),
         vehicle: VehicleTerms::ASSUMED,
     }
 }

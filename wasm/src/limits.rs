@@ -1,84 +1,108 @@
-//! A limit set on its way across the border, line by line in numbers.
+//! A limit set on its way across the border, line by line in numbers. Its texts stay on the page:
+//! core asks how long they are, and whether there is one.
 
-use crate::{in_words, known, to_js};
+use crate::page::page;
+use crate::refusals::{UNKNOWN, known};
 use plumbmark::holds::Surface;
-use plumbmark::limits::{Basis, Limit, LimitSet, SurfaceTerms};
+use plumbmark::limits::{Basis, Limit, LimitError, LimitSet, Row, SurfaceTerms};
 use plumbmark::parts::Check;
-use wasm_bindgen::prelude::{JsError, JsValue, wasm_bindgen};
+use wasm_bindgen::prelude::wasm_bindgen;
 
-/// A limit set under construction: see `plumbmark::limits::LimitSet`.
+/// Begins a set without any line, its name so many bytes long; 0, or an error of so many numbers.
 #[wasm_bindgen]
-pub struct Limits(LimitSet);
-
-#[wasm_bindgen]
-impl Limits {
-    /// A set without any line, named.
-    #[wasm_bindgen(constructor)]
-    pub fn new(name: &str) -> Result<Self, JsValue> {
-        let mut set = LimitSet::empty();
-        set.set_name(name).map_err(in_words)?;
-        Ok(Self(set))
-    }
-
-    /// Adds the line of a check; codes are places in the catalogue's lists.
-    #[expect(
-        clippy::too_many_arguments,
-        reason = "one flat call a line, no object to take apart"
-    )]
-    pub fn add_line(
-        &mut self,
-        check: u8,
-        low_deg: Option<f32>,
-        high_deg: Option<f32>,
-        preferred_low_deg: Option<f32>,
-        preferred_high_deg: Option<f32>,
-        at_limit_allowed: bool,
-        allowance_deg: Option<f32>,
-        basis: u8,
-        source: &str,
-        holds_in_operation: bool,
-        length_mm: Option<f32>,
-    ) -> Result<(), JsValue> {
-        let mut line = Limit {
-            low_deg,
-            high_deg,
-            preferred_low_deg,
-            preferred_high_deg,
-            at_limit_allowed,
-            allowance_deg,
-            basis: known(&Basis::ALL, basis)?,
-            holds_in_operation,
-            length_mm,
-            ..Limit::not_entered(known(&Check::ALL, check)?)
-        };
-        line.set_source(source).map_err(in_words)?;
-        self.0.add_line(line).map_err(in_words)
-    }
-
-    /// Sets a surface's contact uncertainties.
-    pub fn set_surface(
-        &mut self,
-        surface: u8,
-        hold_deg: f32,
-        align_deg: f32,
-    ) -> Result<(), JsError> {
-        self.0.set_surface(SurfaceTerms {
-            surface: known(&Surface::ALL, surface)?,
-            hold_deg,
-            align_deg,
-        });
-        Ok(())
-    }
-
-    /// The set as core understands it; an error names the field.
-    pub fn check(&self) -> Result<JsValue, JsValue> {
-        self.0.validate().map_err(in_words)?;
-        Ok(to_js(&self.0)?)
-    }
+pub fn limits_begin(name_bytes: usize) -> i32 {
+    page().draft = LimitSet::empty();
+    told(LimitSet::name_fits(name_bytes))
 }
 
-impl Limits {
-    pub(crate) fn set(&self) -> &LimitSet {
-        &self.0
+/// Adds the line of a check; codes are places in the catalogue's lists. 0, or an error of so many
+/// numbers.
+#[expect(
+    clippy::too_many_arguments,
+    reason = "one flat call a line, no object to take apart"
+)]
+#[wasm_bindgen]
+pub fn limits_line(
+    check: u8,
+    low_deg: Option<f32>,
+    high_deg: Option<f32>,
+    preferred_low_deg: Option<f32>,
+    preferred_high_deg: Option<f32>,
+    at_limit_allowed: bool,
+    allowance_deg: Option<f32>,
+    basis: u8,
+    source_bytes: usize,
+    source_blank: bool,
+    holds_in_operation: bool,
+    length_mm: Option<f32>,
+) -> i32 {
+    let Some((check, basis)) = known(&Check::ALL, check).zip(known(&Basis::ALL, basis)) else {
+        return UNKNOWN;
+    };
+    let mut line = Limit {
+        low_deg,
+        high_deg,
+        preferred_low_deg,
+        preferred_high_deg,
+        at_limit_allowed,
+        allowance_deg,
+        basis,
+        holds_in_operation,
+        length_mm,
+        ..Limit::not_entered(check)
+    };
+    if !source_blank {
+        // Stands for the text; there is room for one letter.
+        _ = line.source.push('-');
     }
+    let fits = line.source_fits(source_bytes);
+    told(fits.and_then(|()| page().draft.add_line(line)))
+}
+
+/// Sets a surface's contact uncertainties; 0, or an error.
+#[wasm_bindgen]
+pub fn limits_surface(surface: u8, hold_deg: f32, align_deg: f32) -> i32 {
+    let Some(surface) = known(&Surface::ALL, surface) else {
+        return UNKNOWN;
+    };
+    page().draft.set_surface(SurfaceTerms {
+        surface,
+        hold_deg,
+        align_deg,
+    });
+    0
+}
+
+/// Whether the set can be; 0, or an error of so many numbers.
+#[wasm_bindgen]
+pub fn limits_check() -> i32 {
+    told(page().draft.validate())
+}
+
+/// Puts the set in force; 0, or an error of so many numbers.
+#[wasm_bindgen]
+pub fn limits_use() -> i32 {
+    let draft = core::mem::replace(&mut page().draft, LimitSet::empty());
+    told(page().live.set_limits(draft))
+}
+
+/// An error as numbers: row (0 the set, then checks, then surfaces), field, problem and the
+/// problem's own two numbers. The words are the page's.
+fn told(result: Result<(), LimitError>) -> i32 {
+    let numbers = &mut page().numbers;
+    numbers.clear();
+    if let Err(error) = result {
+        let row = match error.row {
+            Row::Set => 0,
+            Row::Check(check) => 1 + check as u8,
+            Row::Surface(surface) => 1 + Check::ALL.len() as u8 + surface as u8,
+        };
+        for code in [row, error.field as u8, error.problem.code()] {
+            numbers.put_code(code);
+        }
+        let (low, high) = error.problem.numbers();
+        numbers.put(f64::from(low));
+        numbers.put(f64::from(high));
+    }
+    numbers.count()
 }

@@ -1,6 +1,7 @@
 // A capture, with its time: what was found, whether it is saved, what to do next.
 
 import { button, h } from '../dom.js';
+import { photosOf } from '../photos.js';
 import {
   fellBack,
   hasMovedSince,
@@ -89,6 +90,16 @@ function nextPart(ctx, part) {
   return later.find((id) => partVerdict(ctx, id) === null) ?? null;
 }
 
+/** Photos belong to what is kept. @param {Context} ctx @param {Capture} capture */
+function capturePhotos(ctx, capture) {
+  const photos = capture.photos ?? [];
+  const changed = () => {
+    capture.photos = photos;
+    return ctx.store?.updateCapture(capture);
+  };
+  return photosOf(ctx, { sheet: 'capture', photos, changed }, String(capture.id));
+}
+
 /** @param {Context} ctx @param {{ capture: Capture }} params */
 export function captured(ctx, { capture }) {
   const t = ctx.text.captured;
@@ -101,6 +112,9 @@ export function captured(ctx, { capture }) {
   );
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
   const next = nextPart(ctx, report.part);
+  const photos = h('div', {});
+  const offerPhotos = () => photos.replaceChildren(capturePhotos(ctx, capture));
+  if (known) offerPhotos();
   const title = h(
     'p',
     { class: 'summary' },
@@ -116,6 +130,7 @@ export function captured(ctx, { capture }) {
       trouble,
       ...worstFirst(report.checks).map((c) => checkWords(ctx, capture, report.checks.indexOf(c))),
       h('p', { class: 'source' }, `${zeroOf(ctx, capture)}.`),
+      photos,
       button(t.where, 'where', () => ctx.go('details', { capture }), 'row'),
     ],
     [
@@ -131,6 +146,7 @@ export function captured(ctx, { capture }) {
       kept.then(
         (saved) => {
           capture.id = saved.id;
+          offerPhotos();
           state.textContent = t.saved;
           state.dataset.saved = String(saved.id);
         },

@@ -2,7 +2,7 @@
 
 import { button, h, s } from '../dom.js';
 import { outline } from '../drawings/outlines.js';
-import { scaledPhoto } from '../photo.js';
+import { camera } from '../photos.js';
 import { frame } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -55,23 +55,9 @@ export function ends(ctx, { part, asked = 0, photo }) {
  * @param {(end: import('../types.js').End) => void} answer */
 function askPhoto(ctx, part, check, answer) {
   const t = ctx.text.ends;
-  const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true }, t.photoFailed);
-  const input = h('input', {
-    type: 'file',
-    accept: 'image/*',
-    capture: 'environment',
-    class: 'sr',
-    'aria-label': t.photo,
-    change: async () => {
-      const file = input.files?.[0];
-      if (!file) return;
-      try {
-        ctx.photo = await scaledPhoto(file);
-        answer('photo');
-      } catch {
-        trouble.hidden = false;
-      }
-    },
+  const { parts, ask } = camera(ctx, t.photo, (photo) => {
+    ctx.photo = photo;
+    answer('photo');
   });
   const arrow = s(
     'svg',
@@ -86,12 +72,11 @@ function askPhoto(ctx, part, check, answer) {
       h('p', { class: 'lead' }, t.photoWhy),
       arrow,
       h('p', { class: 'source' }, `${t.arrow} ${ctx.text.headEnd[part]}`),
-      trouble,
-      input,
+      ...parts,
     ],
     [
       button(t.without, 'end-cant_tell', () => answer('cant_tell'), 'lesser'),
-      button(t.photo, 'take-photo', () => input.click()),
+      button(t.photo, 'take-photo', ask),
     ],
   );
 }

@@ -11,7 +11,7 @@ import { Watch } from './watch.js';
 /** What is known of the level, in words. @param {Context} ctx */
 export function levelState(ctx) {
   const t = ctx.text.level;
-  const taken_ms = ctx.engine.call((l) => l.level_taken_ms);
+  const taken_ms = ctx.engine.call((l) => l.level_taken_ms());
   if (!taken_ms) return t.unread;
   return ctx.engine.levelCounts() ? t.read(taken_ms) : t.over(clock(taken_ms));
 }
@@ -83,12 +83,12 @@ export function level(ctx) {
   const finish = (now) => {
     finished = now;
     done.hidden = again.hidden = !now;
-    forget.hidden = now || !engine.call((l) => l.level_taken_ms);
+    forget.hidden = now || !engine.call((l) => l.level_taken_ms());
     watch.take.hidden = now;
     say(state, `${t.title}: ${levelState(ctx)}`);
   };
   const keep = () => {
-    const before_ms = engine.call((l) => l.level_taken_ms) ?? NaN;
+    const before_ms = engine.call((l) => l.level_taken_ms()) ?? NaN;
     // Another face leans its own way: that says nothing of the vehicle.
     const other = ctx.levelReadOn !== ctx.levelSurface && !Number.isNaN(slopes.now(0)[0]);
     if (other) engine.call((l) => l.forget_level());

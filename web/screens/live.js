@@ -22,7 +22,7 @@ import { Watch } from './watch.js';
 export function live(ctx, { part, blind }) {
   const t = ctx.text;
   const { engine } = ctx;
-  const withVehicle = Boolean(engine.call((l) => l.level_taken_ms));
+  const withVehicle = Boolean(engine.call((l) => l.level_taken_ms()));
   const slots = (ctx.placement?.checks ?? []).map((id) => new Slot(ctx, id, withVehicle));
   const whose = h('p', { class: 'source' });
   const spoken = h('p', { class: 'sr', 'aria-live': 'polite' });
@@ -43,7 +43,7 @@ export function live(ctx, { part, blind }) {
   /** @param {string | null} reason */
   const show = (reason) => {
     const views = reason ? [] : viewsOfLive(ctx);
-    const refused = engine.call((l) => l.level_refusal) ?? 0;
+    const refused = engine.call((l) => l.level_refusal()) ?? 0;
     const why = engine.catalogue.level_refusals[refused];
     const [word] = watch.words(reason);
     slots.forEach((slot, i) => {
@@ -54,7 +54,7 @@ export function live(ctx, { part, blind }) {
     if (worst) {
       const inVehicle = views.some((v) => v.inVehicle === worst) ? `${t.level.inVehicle}: ` : '';
       say(watch.hint, inVehicle + whatToDo(ctx, worst));
-      const by = engine.catalogue.zeros[engine.call((l) => l.zero_by) ?? 0];
+      const by = engine.catalogue.zeros[engine.call((l) => l.zero_by()) ?? 0];
       const known = zeroWords(ctx, by, engine.foundAt(ctx.placement?.hold ?? ''));
       say(phoneState, known);
       phoneState.dataset.zero = by;
@@ -78,7 +78,7 @@ export function live(ctx, { part, blind }) {
   };
 
   const followBlind = () => {
-    const state = engine.call((l) => l.blind) ?? 0;
+    const state = engine.call((l) => l.blind()) ?? 0;
     el.dataset.blind = String(state);
     say(heading, state < 2 ? t.blind.armed : t.blind.moved);
     if (state === 3) ctx.capture(true);
@@ -178,10 +178,10 @@ class PartTurn {
   /** @param {string | null} reason */
   show(reason) {
     const { engine } = this.ctx;
-    const on = (engine.call((l) => l.placements) ?? 0) > 0;
+    const on = (engine.call((l) => l.placements()) ?? 0) > 0;
     if (on && !reason) this.#read = true;
     const pictured = on && !(this.#read && reason !== 'not_turned');
-    const ask = on && !this.#told && !engine.call((l) => l.knows_heading);
+    const ask = on && !this.#told && !engine.call((l) => l.knows_heading());
     this.el.hidden = !pictured;
     if (this.instead) this.instead.hidden = pictured;
     for (const el of [...this.others, this.begin]) el.hidden = on;

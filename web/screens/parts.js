@@ -7,6 +7,9 @@ import { levelState } from './level.js';
 
 /** @typedef {import('../app.js').Context} Context */
 
+/** @param {Record<string, any>} table @param {string} name @returns {[string, string]} */
+const of = (table, name) => table[name];
+
 /** The worst verdict of a part's latest captures, as parked and in the vehicle, or null.
  * @param {Context} ctx @param {string} part */
 export function partVerdict(ctx, part) {
@@ -22,6 +25,33 @@ export function partVerdict(ctx, part) {
         );
     }
   return worstFirst([...latest.values()].flat())[0] ?? null;
+}
+
+/** A section of the tape-measure half. Its answer comes once that half is loaded.
+ * @param {Context} ctx @param {string} name */
+function section(ctx, name) {
+  const t = ctx.text.sections;
+  const words = of(t, name);
+  const verdict = h('span', {}, verdictFrame(null, '…'));
+  ctx.loadPlan().then((plan) => {
+    /** @type {import('../plan/model.js').Answer | null} */
+    const worst = plan.worstOf(ctx, name);
+    verdict.replaceChildren(
+      worst
+        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
+        : verdictFrame(null, ctx.text.parts.unchecked),
+    );
+  });
+  return h(
+    'li',
+    { 'data-part': name },
+    h(
+      'button',
+      { type: 'button', class: 'row', 'data-action': `section-${name}`, click: () => ctx.go(name) },
+      h('span', { class: 'words' }, h('b', {}, words[0]), h('small', {}, words[1])),
+      verdict,
+    ),
+  );
 }
 
 /** @param {Context} ctx */
@@ -46,6 +76,8 @@ export function parts(ctx) {
     );
     return h('li', { 'data-part': id }, row);
   });
+  // In the order of the work: what must be known before the first cut comes first.
+  const before = ['place'].map((name) => section(ctx, name));
   const level = h(
     'button',
     { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
@@ -62,7 +94,7 @@ export function parts(ctx) {
     t.title,
     [
       h('p', { class: 'summary' }, t.summary(n)),
-      h('ul', { class: 'rows' }, h('li', {}, level), ...rows),
+      h('ul', { class: 'rows' }, ...before, h('li', {}, level), ...rows),
     ],
     [
       button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),

@@ -61,7 +61,7 @@ export function turn(ctx, { hold }) {
     say(trouble, words);
     trouble.hidden = words === '';
   };
-  const placed = () => engine.call((l) => l.placements) ?? 0;
+  const placed = () => engine.call((l) => l.placements()) ?? 0;
 
   const show = () => {
     const n = placed();
@@ -98,7 +98,7 @@ export function turn(ctx, { hold }) {
   };
 
   const find = () => {
-    const { value, refusal } = engine.attempt((l) => l.find_zero());
+    const { value, refusal } = engine.attempt((_, border) => border.findZero());
     if (!value) return complain(/** @type {Record<string, string>} */ (t.errors)[refusal]);
     ctx.keepFindings();
     const [along, uAlong, across, uAcross] = value;
@@ -124,7 +124,7 @@ export function turn(ctx, { hold }) {
     const reason = watch.tick();
     el.dataset.reason = reason ?? '';
     // Where the browser can't say that the phone was turned, somebody must.
-    const ask = placed() > 0 && !told && !engine.call((l) => l.knows_heading);
+    const ask = placed() > 0 && !told && !engine.call((l) => l.knows_heading());
     turned.hidden = !ask;
     if (ask) watch.take.hidden = true;
   };

@@ -47,7 +47,7 @@ export class Watch {
     this.take.hidden = asks;
     this.take.disabled = reason !== null;
     say(this.take, reason ? this.#waiting : this.#label);
-    this.progress.value = reason ? (engine.call((l) => l.progress) ?? 0) : 1;
+    this.progress.value = reason ? (engine.call((l) => l.progress()) ?? 0) : 1;
     // A hint that answers a tap stays until the state changes.
     if (reason !== this.#reason) say(this.hint, this.words(reason)[1]);
     this.#reason = reason;

@@ -70,6 +70,8 @@ pub struct Kind {
     pub low: f64,
     /// Highest value that makes sense.
     pub high: f64,
+    /// A number nearer to zero than this, and not zero, is likely one of another unit.
+    pub least: f64,
     /// Half-width assumed where none is told: this much ...
     pub half_width: f64,
     /// ... and this share of the value.
@@ -86,6 +88,7 @@ impl Kind {
             unit,
             low,
             high,
+            least: 0.0,
             half_width: 0.0,
             half_share: 0.0,
             optional: false,
@@ -94,10 +97,13 @@ impl Kind {
 
     /// A length in mm told by a tape: both ends read to a millimetre, the tape itself (class II,
     /// 0.3 mm + 0.2 mm/m, Directive 2014/32/EU annex X, value from memory) and a hand that holds
-    /// it. Assumed: 2 mm + 0.2 %.
+    /// it. Assumed: 2 mm + 0.2 %. Less than a millimetre is not told by a tape: 0.2 is likely 200.
     #[must_use]
     pub const fn tape(low_mm: f64, high_mm: f64) -> Self {
-        Self::new(Unit::Mm, low_mm, high_mm).give_or_take(2.0, 0.002)
+        Self {
+            least: 1.0,
+            ..Self::new(Unit::Mm, low_mm, high_mm).give_or_take(2.0, 0.002)
+        }
     }
 
     /// One of a list of `n`, by its place in it.
@@ -154,7 +160,7 @@ impl Kind {
         if whole && libm::floor(value) != value {
             return Err(Problem::NotWhole);
         }
-        if (self.low..=self.high).contains(&value) {
+        if (self.low..=self.high).contains(&value) && (value == 0.0 || value.abs() >= self.least) {
             return Ok(());
         }
         Err(self
@@ -178,7 +184,9 @@ impl Kind {
             ],
             _ => return None,
         };
-        let fits = |&(_, factor): &(Slip, f64)| (self.low..=self.high).contains(&(value * factor));
+        let fits = |&(_, factor): &(Slip, f64)| {
+            value * factor >= self.least && (self.low..=self.high).contains(&(value * factor))
+        };
         if value > 0.0 {
             per_unit.into_iter().find(fits).map(|(slip, _)| slip)
         } else {

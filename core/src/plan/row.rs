@@ -9,9 +9,9 @@ pub trait Row: Sized {
     const KINDS: &'static [Kind];
     /// What each number is called, in order.
     const NAMES: &'static [&'static str];
-    /// Takes the numbers in order; what is missing is not a number.
+    /// Takes the numbers in order; none is a number where there are too few.
     fn read(x: &[f64]) -> Self;
-    /// Puts the numbers in order.
+    /// Puts the numbers in order, where there is room for all.
     fn write(&self, to: &mut [f64]);
 }
 
@@ -29,13 +29,17 @@ macro_rules! row {
             const NAMES: &'static [&'static str] = &[$(stringify!($field)),*];
 
             fn read(x: &[f64]) -> Self {
-                let mut numbers = x.iter().copied();
-                Self { $($field: numbers.next().unwrap_or(f64::NAN),)* }
+                // One look at the length, and no more code for each field than a load.
+                if let [$($field,)* ..] = *x {
+                    Self { $($field,)* }
+                } else {
+                    Self { $($field: f64::NAN,)* }
+                }
             }
 
             fn write(&self, to: &mut [f64]) {
-                for (to, from) in to.iter_mut().zip([$(self.$field),*]) {
-                    *to = from;
+                if let [$($field,)* ..] = to {
+                    $(*$field = self.$field;)*
                 }
             }
         }

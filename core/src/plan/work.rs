@@ -13,7 +13,7 @@ pub const COVERAGE_FACTOR: f64 = 2.0;
 pub struct Given {
     /// Best value; not a number where the sheet had nothing to tell it from.
     pub value: f64,
-    /// Expanded uncertainty, two-sided 95 %; not a number for a place in a list.
+    /// Expanded uncertainty, two-sided 95 %; nothing for a place in a list.
     pub u: f64,
     /// Unit of both.
     pub unit: Unit,
@@ -122,37 +122,29 @@ impl Worked {
         }
     }
 
-    /// The results, those of the rows last.
-    pub fn results(&self) -> impl Iterator<Item = Given> + '_ {
-        let all = self.values.iter().zip(&self.variances).zip(&self.largest);
-        all.take(self.given)
-            .enumerate()
-            .map(|(place, ((&value, &variance), largest))| {
-                let unit = self.form.output(place).unit;
-                // A place in a list has no interval.
-                let variance = if unit == Unit::Choice {
-                    f64::NAN
-                } else {
-                    variance
-                };
-                Given {
-                    value,
-                    unit,
-                    u: COVERAGE_FACTOR * libm::sqrt(variance),
-                    dominant: (largest.0 > 0.0).then_some(largest.1),
-                }
-            })
-    }
-
-    /// One result.
+    /// The result at `place`, those of the rows last.
     #[must_use]
     pub fn result(&self, place: usize) -> Option<Given> {
-        self.results().nth(place)
+        if place >= self.given {
+            return None;
+        }
+        let (change, input) = *self.largest.get(place)?;
+        let unit = at(self.form.outputs, self.form.row_outputs, place).unit;
+        // A place in a list has no interval.
+        let listed = unit == Unit::Choice;
+        let variance = *self.variances.get(place)?;
+        Some(Given {
+            value: *self.values.get(place)?,
+            u: COVERAGE_FACTOR * libm::sqrt(if listed { 0.0 } else { variance }),
+            unit,
+            dominant: (change > 0.0).then_some(input),
+        })
     }
 
-    /// The checks of this sheet, those of the rows last.
-    pub fn checks(&self) -> impl Iterator<Item = Checked> + '_ {
-        self.form.checks(self.rows)
+    /// The check at `place`, those of the rows last.
+    #[must_use]
+    pub fn check(&self, place: usize) -> Option<Checked> {
+        self.form.check(place, self.rows)
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
@@ -185,22 +177,21 @@ impl Form {
         at(self.inputs, self.row, place)
     }
 
-    /// The kind of the result at `place`.
-    fn output(&self, place: usize) -> Kind {
-        at(self.outputs, self.row_outputs, place)
-    }
-
-    /// The checks of a sheet with `rows` rows: place of the result, and what it is held against.
-    pub fn checks(&self, rows: usize) -> impl Iterator<Item = Checked> + '_ {
-        let first = self.outputs.len();
-        let width = self.row_outputs.len();
-        let of_rows = (0..rows).flat_map(move |row| {
-            self.row_checks.iter().map(move |c| Checked {
-                output: first + row * width + c.output,
-                ..*c
-            })
-        });
-        self.checks.iter().copied().chain(of_rows)
+    /// The check at `place` of a sheet with `rows` rows, those of the rows last: place of the result,
+    /// and what it is held against.
+    #[must_use]
+    pub fn check(&self, place: usize, rows: usize) -> Option<Checked> {
+        let Some(past) = place.checked_sub(self.checks.len()) else {
+            return self.checks.get(place).copied();
+        };
+        let row = past.checked_div(self.row_checks.len())?;
+        let check = *self
+            .row_checks
+            .get(past.checked_rem(self.row_checks.len())?)?;
+        (row < rows).then_some(Checked {
+            output: self.outputs.len() + row * self.row_outputs.len() + check.output,
+            ..check
+        })
     }
 }
 

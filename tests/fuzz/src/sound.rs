@@ -75,7 +75,7 @@ fn report(report: &Report, reading: &Reading) {
     }
     let in_vehicle = kept.vehicle.iter_mut().flat_map(|v| &mut v.checks);
     for check in kept.checks.iter_mut().chain(in_vehicle) {
-        check.source.clear();
+        check.source = "";
     }
     let text = format!("{kept:?}");
     let mut words = text.split(|c: char| !c.is_alphanumeric());

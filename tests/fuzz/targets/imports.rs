@@ -5,7 +5,7 @@
 use arbitrary::{Arbitrary, Result, Unstructured};
 use libfuzzer_sys::fuzz_target;
 use plumbmark::holds::Surface;
-use plumbmark::limits::{Basis, Limit, LimitSet, Problem, SurfaceTerms};
+use plumbmark::limits::{Basis, Field, Limit, LimitSet, Problem, SurfaceTerms};
 use plumbmark::live::Live;
 use plumbmark_fuzz::any;
 
@@ -80,7 +80,7 @@ fn by_fields(u: &mut Unstructured<'_>) -> Result<LimitSet> {
                 assert!(source.len() > 120);
                 assert_eq!(
                     (error.field, error.problem),
-                    ("source", Problem::TooLong(120))
+                    (Field::Source, Problem::TooLong(120))
                 );
             }
         }

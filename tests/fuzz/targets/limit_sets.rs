@@ -48,7 +48,7 @@ fn run(u: &mut Unstructured<'_>) -> Result<()> {
     };
     match set.validate() {
         Ok(()) => accepted(&set, u)?,
-        Err(error) => assert!(error.to_string().contains(error.field), "{error:?}"),
+        Err(error) => assert!(error.to_string().contains(error.field.name()), "{error:?}"),
     }
     Ok(())
 }

@@ -1,0 +1,160 @@
+// What came of a sheet: each result that has a limit, with its uncertainty, verdict, what to do,
+// whose limit; where the uncertainty comes from and photos a tap deeper.
+
+import { button, h } from '../dom.js';
+import { photosOf } from '../photos.js';
+import { verdictFrame } from '../screens/frame.js';
+import { bounds } from '../words/limits.js';
+import { contributions } from './model.js';
+import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
+
+/** @typedef {import('./model.js').Answer} Answer */
+/** @typedef {import('./sheet.js').SheetForm} SheetForm */
+
+export class Answers {
+  /** Details that are open, by check. @type {Set<string>} */ #open = new Set();
+
+  /** @param {SheetForm} form */
+  constructor(form) {
+    this.form = form;
+    this.el = h('div', { class: 'answers' });
+  }
+
+  /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
+  show(answers) {
+    const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
+    const open = (answers ?? []).filter((a) => Number.isNaN(a.result.value));
+    const t = this.form.ctx.plan.words;
+    const names = [...new Set(open.map((a) => this.#title(a)))];
+    this.el.replaceChildren(
+      ...told.map((a) => this.#card(a)),
+      ...(names.length ? [h('p', { class: 'missing' }, t.notMeasured(names.join(', ')))] : []),
+    );
+  }
+
+  /** @param {Answer} a */
+  #title({ result, bound }) {
+    const { words } = this.form;
+    const name = words.results[result.name] ?? bounds[bound].label;
+    return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
+  }
+
+  /** @param {Answer} a */
+  #card(a) {
+    const { ctx } = this.form;
+    const { result, limit } = a;
+    const { system } = ctx.settings;
+    const basis = limit?.basis ?? '';
+    const shown = valueAndU(result.value, result.u, result.unit, system, [
+      limit?.low ?? NaN,
+      limit?.high ?? NaN,
+    ]);
+    const usage = /** @type {Record<string, string>} */ (ctx.text.againstUsage)[basis];
+    const note = a.why
+      ? /** @type {any} */ (ctx.text.whys)[a.why]
+      : a.verdict === 'within'
+        ? usage
+        : '';
+    return h(
+      'article',
+      { class: 'check', 'data-check': a.bound, 'data-row': result.row, 'data-result': result.name },
+      h('h3', {}, this.#title(a)),
+      h(
+        'p',
+        { class: 'number' },
+        h('span', { class: 'value' }, shown.value),
+        ' ',
+        h('span', { class: 'u' }, shown.u),
+      ),
+      verdictFrame(a.verdict, ctx.text.verdicts[a.verdict], /** @type {any} */ (basis)),
+      note && h('span', { class: 'note' }, note),
+      h('p', { class: 'does' }, this.#toDo(a)),
+      h('p', { class: 'source' }, this.#limitWords(a)),
+      this.#more(a),
+    );
+  }
+
+  /** @param {Answer} a */
+  #toDo(a) {
+    const { ctx, words } = this.form;
+    const t = ctx.plan.words;
+    const { system } = ctx.settings;
+    const { unit, dominant } = a.result;
+    if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
+    if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
+    const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
+    if (Number.isNaN(a.change)) return a.only_beyond ? t.onlyBeyond : `${t.tooNarrow} ${mostly}`;
+    const change = words.change?.[a.bound] ?? t.change;
+    const move = change(widthWithUnit(a.change, unit, system), a.change > 0);
+    return a.verdict === 'not_proven' ? `${move} ${mostly}` : move;
+  }
+
+  /** @param {import('./model.js').Place} place */
+  #label({ entry, row }) {
+    const told = this.form.words.fields[entry.name] ?? entry.name;
+    const label = Array.isArray(told) ? told[0] : told;
+    return row === null ? label : `${this.form.words.row?.(row + 1) ?? row + 1}: ${label}`;
+  }
+
+  /** @param {Answer} a */
+  #limitWords({ limit, result }) {
+    const { ctx } = this.form;
+    if (!limit || (limit.low === null && limit.high === null)) return '';
+    const t = ctx.plan.words;
+    const { system } = ctx.settings;
+    const ends = [
+      limit.low === null ? '' : t.atLeast(limitWithUnit(limit.low, result.unit, system)),
+      limit.high === null ? '' : t.atMost(limitWithUnit(limit.high, result.unit, system)),
+    ];
+    const whose = ctx.text.basisLine[limit.basis](limit.source);
+    const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
+    const reason = limit.reason ? t.looserBecause(limit.reason) : '';
+    return [ends.filter(Boolean).join(', '), whose, law, reason].filter(Boolean).join(' ');
+  }
+
+  /** @param {Answer} a */
+  #more(a) {
+    const t = this.form.ctx.plan.words;
+    const key = `${a.bound}/${a.result.row}`;
+    const body = h('div', {});
+    const details = h('details', { class: 'more' }, h('summary', {}, t.more), body);
+    const fill = () => {
+      const photos = photosOf(this.form.ctx, this.form.kept.owner, key);
+      body.replaceChildren(this.#budget(a), photos);
+    };
+    details.addEventListener('toggle', () => {
+      if (details.open) this.#open.add(key);
+      else this.#open.delete(key);
+      if (details.open && !body.firstChild) fill();
+    });
+    if (this.#open.has(key)) details.open = true;
+    return details;
+  }
+
+  /** @param {Answer} a */
+  #budget(a) {
+    const { ctx, name, x, half } = this.form;
+    const parts = contributions(ctx, name, x, half, a.result.output);
+    const largest = parts[0]?.u ?? 1;
+    const row = (/** @type {import('./model.js').Place & { u: number }} */ part) =>
+      h(
+        'tr',
+        { 'data-source': part.entry.name },
+        h('th', { scope: 'row' }, this.#label(part)),
+        h('td', {}, widthWithUnit(part.u, a.result.unit, ctx.settings.system)),
+        h('td', {}, h('meter', { min: 0, max: 1, value: part.u / largest, 'aria-hidden': 'true' })),
+      );
+    return h(
+      'section',
+      { class: 'budget' },
+      h('p', { class: 'source' }, ctx.text.details.standard),
+      h('table', {}, ...parts.map(row)),
+    );
+  }
+}
+
+/** The answers' foot: saved or not, and the way back. @param {SheetForm} form */
+export const savedLine = (form) => h('p', { class: 'source' }, form.saved);
+
+/** @param {string} label @param {string} action @param {() => void} onTap */
+export const rowButton = (label, action, onTap) => button(label, action, onTap, 'row');

@@ -1,0 +1,93 @@
+// Facts that no number settles: who saw it, when, and a photo or a reason. None is set by default,
+// and each is set by itself.
+
+import { button, h } from '../dom.js';
+import { camera, keepPhoto } from '../photos.js';
+import { clock } from '../units.js';
+
+/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('./record.js').Kept} Kept */
+
+/**
+ * @param {Context} ctx @param {Kept} kept where it is kept
+ * @param {string} id @param {string} statement what is ticked, as a statement
+ */
+export function tick(ctx, kept, id, statement) {
+  const el = h('div', { class: 'tick card', 'data-tick': id });
+  const t = ctx.plan.words.tick;
+  /** @param {string} reason @param {number | null} photo @param {string} who */
+  const set = (reason, photo, who) => {
+    kept.record.ticks[id] = { who, at: new Date().toISOString(), reason, photo };
+    kept.changed(true);
+    ctx.keep({ who });
+    show();
+  };
+  const takeBack = () => {
+    delete kept.record.ticks[id];
+    kept.changed(true);
+    show();
+  };
+  const ask = () => {
+    const who = input(t.who, ctx.settings.who ?? '', `${id}-who`);
+    const reason = input(t.reason, '', `${id}-reason`);
+    const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
+    const named = () => {
+      trouble.textContent = who.value() ? '' : t.needsWho;
+      trouble.hidden = trouble.textContent === '';
+      return who.value();
+    };
+    const { parts, ask: photo } = camera(ctx, t.byPhoto, async (blob) => {
+      if (named()) set('', await keepPhoto(ctx, kept.record.key, id, blob), who.value());
+    });
+    const byPhoto = button(t.byPhoto, 'tick-photo', () => named() && photo(), 'row');
+    const byReason = button(
+      t.byReason,
+      'tick-reason',
+      () => {
+        if (!named()) return;
+        if (reason.value()) return set(reason.value(), null, who.value());
+        trouble.textContent = t.needsReason;
+        trouble.hidden = false;
+      },
+      'row',
+    );
+    el.replaceChildren(
+      h('b', {}, statement),
+      who.el,
+      ...parts,
+      byPhoto,
+      reason.el,
+      byReason,
+      trouble,
+    );
+  };
+  const show = () => {
+    const done = kept.record.ticks[id];
+    el.dataset.done = done ? 'yes' : 'no';
+    const mark = h(
+      'strong',
+      { class: 'verdict', 'data-verdict': 'unchecked' },
+      done ? t.seen : t.open,
+    );
+    const how = done && h('p', { class: 'source' }, t.by(done.who, clock(done.at), done.reason));
+    const act = done
+      ? button(t.takeBack, `untick-${id}`, takeBack, 'lesser')
+      : button(t.tick, `tick-${id}`, ask, 'row');
+    el.replaceChildren(h('p', {}, statement), mark, ...(how ? [how] : []), act);
+  };
+  show();
+  return el;
+}
+
+/** A text field. @param {string} label @param {string} value @param {string} id */
+function input(label, value, id) {
+  const field = h('input', {
+    type: 'text',
+    value,
+    id: `t-${id}`,
+    maxlength: 80,
+    autocomplete: 'off',
+  });
+  const el = h('div', { class: 'field' }, h('label', { for: field.id }, label), field);
+  return { el, value: () => field.value.trim() };
+}

@@ -1,0 +1,38 @@
+// Words of the place: clearances, cut plan, fit.
+
+/** @param {string} by @param {boolean} more */
+const space = (by, more) => (more ? `Find ${by} more.` : `${by} less.`);
+
+const sides = {
+  outlet_end_mm: 'Beyond the warm-air end',
+  intake_end_mm: 'Before the intake end',
+  top_mm: 'Above',
+  bottom_mm: 'Below',
+  left_mm: 'Left, seen from the intake',
+  right_mm: 'Right, seen from the intake',
+  outlet_to_person_mm: 'Warm-air outlet to a person',
+  intake_to_exhaust_mm: 'Heated-air intake to an exhaust',
+};
+
+export const words = {
+  title: 'Place',
+  caution:
+    'Engine off and cold, vehicle chocked. Look at both faces of a panel before anything is cut.',
+  sides: 'Free space round the heater',
+  sidesWhy: 'Tape from the heater’s face to the nearest thing. What is not measured stays empty.',
+  ends: 'What is near its ends',
+  clearances: {
+    fields: sides,
+    results: sides,
+    change: {
+      clear_outlet_end_mm: space,
+      clear_intake_end_mm: space,
+      clear_top_mm: space,
+      clear_bottom_mm: space,
+      clear_left_mm: space,
+      clear_right_mm: space,
+      outlet_to_person_mm: space,
+      intake_to_exhaust_mm: space,
+    },
+  },
+};
