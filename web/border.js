@@ -4,6 +4,7 @@
 import lists from './pkg/catalogue.js';
 import { readReport } from './report.js';
 import { text } from './text.js';
+import { filled, NO_BOUND, NO_LINE } from './typed.js';
 
 /** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
 /** The core's calls, one core a module. @typedef {Omit<Pkg, 'default' | 'initSync'>} Live */
@@ -25,24 +26,6 @@ const LINE_NUMBERS = [
   'length_mm',
 ];
 const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
-/** A line in which nothing was entered, but for its check. */
-const NO_LINE = /** @type {import('./types.js').LimitLine} */ ({
-  check: '',
-  low_deg: null,
-  high_deg: null,
-  preferred_low_deg: null,
-  preferred_high_deg: null,
-  at_limit_allowed: false,
-  allowance_deg: null,
-  basis: 'manual',
-  source: '',
-  vehicles: '',
-  reason: '',
-  holds_in_operation: false,
-  length_mm: null,
-});
-/** A bound in which nothing was entered, but for its id. */
-const NO_BOUND = { low: null, high: null, source: '', vehicles: '', reason: '' };
 const LINE_TEXTS = ['source', 'vehicles', 'reason'];
 const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUMBERS];
 
@@ -74,23 +57,6 @@ function shaped(value, fields, where) {
   return value;
 }
 
-/** Core counts in 32 bits: 17.3 is 17.299999 there. Seven digits are what was typed.
- * @param {number} number */
-const asTyped = (number) => Number(Math.fround(number).toPrecision(7));
-
-/**
- * A line or a surface with every field that it can have, in their order, as typed.
- * @template {object} T @param {T} whole @param {object} given @returns {T}
- */
-function filled(whole, given) {
-  const row = { ...whole, ...given };
-  const cells = Object.keys(whole).map((key) => {
-    const cell = /** @type {Record<string, unknown>} */ (row)[key] ?? null;
-    return [key, typeof cell === 'number' ? asTyped(cell) : cell];
-  });
-  return Object.fromEntries(cells);
-}
-
 /**
  * The core behind one loaded module, by names.
  * @param {Pkg} pkg
@@ -102,15 +68,24 @@ export function openBorder(pkg, memory) {
   const checks = catalogue.checks.map((c) => c.id);
   const rows = ['', ...checks, ...catalogue.surfaces];
 
-  /** Where numbers cross. @param {number} count */
-  const crossing = (count) => new Float64Array(memory.buffer, pkg.numbers_at(), count);
+  /** Lays numbers where the next call finds them, list behind list.
+   * @param {ArrayLike<number>[]} lists */
+  function give(...lists) {
+    const room = new Float64Array(memory.buffer, pkg.given_at(), pkg.numbers_room());
+    let at = 0;
+    for (const list of lists) {
+      room.set(list, at);
+      at += list.length;
+    }
+  }
   /** What a call returned, or its refusal by name. @param {number} answer */
   const accepted = (answer) => {
     if (answer < 0) throw new Error(refusalName(answer));
     return answer;
   };
   /** Numbers that a call left behind. @param {number} count */
-  const numbers = (count) => [...crossing(accepted(count))];
+  const numbers = (count) =>
+    new Float64Array(memory.buffer, pkg.numbers_at(), accepted(count)).slice();
   /** @param {number} answer */
   const refusalName = (answer) => {
     const place = -1 - answer;
@@ -227,16 +202,16 @@ export function openBorder(pkg, memory) {
       return pkg;
     },
     refusalName,
-    /** Works a sheet out: see `wasm/src/plan.rs` for what comes back.
-     * @param {number} sheet @param {number[]} x @param {number[]} half @param {number[]} limits */
+    /** @param {number} sheet @param {number[]} x @param {number[]} half
+     * @param {number[]} limits */
     sheetWork(sheet, x, half, limits) {
-      crossing(pkg.numbers_room()).set([...x, ...half, ...limits]);
+      give(x, half, limits);
       return numbers(pkg.sheet_work(sheet, x.length, limits.length));
     },
-    /** What each input adds to a result's uncertainty.
-     * @param {number} sheet @param {number[]} x @param {number[]} half @param {number} output */
+    /** @param {number} sheet @param {number[]} x @param {number[]} half
+     * @param {number} output */
     sheetParts(sheet, x, half, output) {
-      crossing(pkg.numbers_room()).set([...x, ...half]);
+      give(x, half);
       return numbers(pkg.sheet_parts(sheet, x.length, output));
     },
     boundProblem: pkg.bound_problem,
@@ -286,11 +261,10 @@ export function openBorder(pkg, memory) {
     capture: (limits) => readReport(numbers(pkg.capture()), catalogue, limits?.lines ?? []),
     /** Lengthwise, its U, crosswise, its U, degrees. */
     findZero: () => numbers(pkg.find_zero()),
-    findings: () => numbers(pkg.findings()),
+    findings: () => [...numbers(pkg.findings())],
     /** @param {number[]} rows */
     restoreFindings(rows) {
-      const room = crossing(pkg.numbers_room());
-      room.set(rows.slice(0, room.length));
+      give(rows.slice(0, pkg.numbers_room()));
       pkg.restore_findings(rows.length);
     },
     /** When a side of this phone was checked, ms; null where nothing is kept of it.

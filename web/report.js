@@ -5,7 +5,7 @@
 /** @typedef {import('./types.js').Catalogue} Catalogue */
 
 /**
- * @param {number[]} numbers
+ * @param {Float64Array} numbers
  * @param {Catalogue} catalogue
  * @param {import('./types.js').LimitLine[]} lines limits in force, for their sources
  * @returns {Report}

@@ -175,7 +175,7 @@ struct Answer {
 }
 
 impl Answer {
-    fn new(at: Vec3, up: impl Fn(Vec3) -> Vec3) -> Self {
+    fn new(at: Vec3, up: &dyn Fn(Vec3) -> Vec3) -> Self {
         let first = any_perpendicular(at);
         let tangents = [first, cross(at, first)];
         Self {
@@ -219,9 +219,11 @@ impl Answers {
         let up = given.up();
         let bend = core::array::from_fn(|i| ahead[i] + behind[i] - 2.0 * up[i]);
         Self {
-            part: Answer::new(given.part, |part| Given { part, ..*given }.up()),
-            level: Answer::new(given.level, |level| Given { level, ..*given }.up()),
-            lean: Answer::new(given.level_up, |level_up| Given { level_up, ..*given }.up()),
+            part: Answer::new(given.part, &|part| Given { part, ..*given }.up()),
+            level: Answer::new(given.level, &|level| Given { level, ..*given }.up()),
+            lean: Answer::new(given.level_up, &|level_up| {
+                Given { level_up, ..*given }.up()
+            }),
             heading: difference(ahead, behind),
             bend: scaled(bend, 1.0 / (DIFFERENCE * DIFFERENCE)),
         }

@@ -1,13 +1,14 @@
-//! Numbers that cross together: written in a row here, read in the same order by the page, in
-//! memory that never moves. What fills them returns how many there are.
+//! Numbers that cross together stand in memory that never moves: those that the page gives in one
+//! row, those that it gets in another. A call that gets some says how many it was given; one that
+//! gives some returns how many they are. NaN stands for none.
 
 use crate::page::page;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// Room for the longest: a sheet's inputs with half-widths and limits, or its results and answers.
-const ROOM: usize = 1024;
+/// Room for the longest: a sheet of tables, with half-widths and limits.
+const ROOM: usize = 640;
 
-/// Numbers in a row; NaN stands for none.
+/// Numbers in a row.
 pub struct Numbers {
     all: [f64; ROOM],
     used: usize,
@@ -26,6 +27,7 @@ impl Numbers {
     }
 
     /// Adds one.
+    #[inline(never)]
     pub fn put(&mut self, number: f64) {
         if let Some(place) = self.all.get_mut(self.used) {
             *place = number;
@@ -34,6 +36,7 @@ impl Numbers {
     }
 
     /// Adds some.
+    #[inline(never)]
     pub fn put_all(&mut self, numbers: &[f32]) {
         for number in numbers {
             self.put(f64::from(*number));
@@ -41,11 +44,13 @@ impl Numbers {
     }
 
     /// Adds one, or NaN.
+    #[inline(never)]
     pub fn put_option(&mut self, number: Option<f32>) {
         self.put(f64::from(number.unwrap_or(f32::NAN)));
     }
 
     /// Adds a code.
+    #[inline(never)]
     pub fn put_code(&mut self, code: u8) {
         self.put(f64::from(code));
     }
@@ -60,20 +65,27 @@ impl Numbers {
         self.used as i32
     }
 
-    /// The first `count`.
-    pub fn first(&self, count: usize) -> &[f64] {
-        self.all.get(..count).unwrap_or(&[])
+    /// `count` of them, from place `from` on; none where there are not so many.
+    pub fn row(&self, from: usize, count: usize) -> &[f64] {
+        let rest = self.all.get(from..).unwrap_or(&[]);
+        rest.get(..count).unwrap_or(&[])
     }
 }
 
-/// How many there is room for.
+/// How many there is room for, either way.
 #[wasm_bindgen]
 pub fn numbers_room() -> usize {
     ROOM
 }
 
-/// Where they stand in memory: the page reads them there, and writes what it gives back.
+/// Where those stand that the page gets.
 #[wasm_bindgen]
 pub fn numbers_at() -> *const f64 {
     page().numbers.all.as_ptr()
+}
+
+/// Where the page puts those that it gives.
+#[wasm_bindgen]
+pub fn given_at() -> *const f64 {
+    page().given.all.as_ptr()
 }

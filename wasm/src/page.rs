@@ -12,8 +12,10 @@ pub struct Page {
     pub live: Live,
     /// The limit set that is being put in.
     pub draft: LimitSet,
-    /// Numbers that cross.
+    /// Numbers that the page gets.
     pub numbers: Numbers,
+    /// Numbers that the page gives.
+    pub given: Numbers,
 }
 
 struct Held(UnsafeCell<Option<Page>>);
@@ -31,6 +33,7 @@ pub fn start() {
         live: Live::with_limits(LimitSet::not_entered()),
         draft: LimitSet::empty(),
         numbers: Numbers::NONE,
+        given: Numbers::NONE,
     });
 }
 

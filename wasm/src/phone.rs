@@ -176,8 +176,7 @@ pub fn findings() -> i32 {
 /// Takes back what [`findings`] gave, so many numbers; rows that are no such thing are left out.
 #[wasm_bindgen]
 pub fn restore_findings(count: usize) {
-    let page = page();
-    let mut rest = page.numbers.first(count);
+    let mut rest = page().given.row(0, count);
     while let Some((&length, after)) = rest.split_first() {
         let length = length as usize;
         let Some((row, next)) = after.split_at_checked(length).filter(|_| length > 0) else {

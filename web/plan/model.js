@@ -170,7 +170,7 @@ export function work(ctx, name, x, half) {
 export function contributions(ctx, name, x, half, output) {
   const { at, entry } = sheetEntry(name);
   const parts = ctx.engine.call((_, border) => border.sheetParts(at, x, half, output));
-  return (parts ?? [])
+  return [...(parts ?? [])]
     .map((u, place) => ({ u, ...placeOf(entry, place) }))
     .filter(({ u }) => u > 0)
     .sort((a, b) => b.u - a.u);
