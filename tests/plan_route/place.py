@@ -207,7 +207,7 @@ def _obstacle(rng):
     if kind < 4:
         return [face, *square[kind], NONE, NONE]
     direction = rng.uniform(-360, 360) if kind == 4 else NONE
-    return [face, *[NONE] * 4, rng.uniform(0, 500).round(), direction]
+    return [face, *[NONE] * 4, float(rng.integers(501)), direction]
 
 
 def _cut_shape(x):
