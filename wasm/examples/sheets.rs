@@ -65,6 +65,8 @@ struct BoundEntry {
     unit: Unit,
     low: f64,
     high: f64,
+    /// Known without any document, and not to be entered.
+    of_itself: bool,
 }
 
 #[derive(Serialize)]
@@ -131,6 +133,7 @@ fn bound(id: &BoundId) -> BoundEntry {
         unit: id.unit(),
         low,
         high,
+        of_itself: id.of_itself().is_some(),
     }
 }
 

@@ -83,6 +83,8 @@ bounds! {
     IntakeToExhaust "intake_to_exhaust_mm" Place Mm 0..10000,
     /// From the edge of the cut to anything behind the panel.
     CutToObstacle "cut_to_obstacle_mm" Place Mm 0..1000,
+    /// What is left where one thing must find room in another: see [`BoundId::of_itself`].
+    SpareRoom "spare_room_mm" Place Mm 0..0,
     /// Unevenness under the seal.
     Unevenness "unevenness_mm" Support Mm 0..20,
     /// Bends of the warm-air and return ducts together.
@@ -139,6 +141,15 @@ bounds! {
     StartVoltage "start_voltage_v" Supply V 5..60,
     /// Fuse.
     Fuse "fuse_a" Supply A 1..100,
+}
+
+impl BoundId {
+    /// The lowest and highest value permitted where no document is needed to know it: what finds
+    /// no room does not fit. Nobody enters such a limit.
+    #[must_use]
+    pub fn of_itself(self) -> Option<(f64, f64)> {
+        (self == Self::SpareRoom).then_some((0.0, f64::NAN))
+    }
 }
 
 /// What comes of holding a result against its limit.

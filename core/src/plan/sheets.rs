@@ -5,8 +5,11 @@ use super::bound::BoundId;
 use super::bubble::{self, Bubble, BubbleGiven};
 use super::burn::{self, Burn, BurnGiven};
 use super::clearance::{self, Clearances, ClearancesGiven};
+use super::cut;
+use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
 use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
 use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::fit::{self, Fit, FitGiven, InTheWay};
 use super::fuel_pressure::{self, FuelPressure, FuelPressureGiven};
 use super::fuel_run::{self, FuelRun, FuelRunGiven};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
@@ -85,6 +88,10 @@ pub struct Names {
 pub enum Sheet {
     /// Free space round the heater: [`clearance`].
     Clearances,
+    /// What is cut into a panel, and what lies near it: [`cut`].
+    CutPlan,
+    /// Room for the heater in a compartment: [`fit`].
+    Fit,
     /// Loss, length and bends of one or two layouts of ducts: [`duct`].
     Ducts,
     /// Air flow from a measured rise: [`air_flow`].
@@ -115,6 +122,8 @@ impl Sheet {
     /// All of them, in the order of their codes.
     pub const ALL: &'static [Self] = &[
         Self::Clearances,
+        Self::CutPlan,
+        Self::Fit,
         Self::Ducts,
         Self::AirFlow,
         Self::ReturnAir,
@@ -183,6 +192,16 @@ impl Sheet {
                 ..plain::<Tank, TankGiven>(tank::tank)
             },
             Self::Burn => plain::<Burn, BurnGiven>(burn::burn),
+            Self::CutPlan => Form {
+                checks: cut::CHECKS,
+                row_checks: cut::ROW_CHECKS,
+                ..listed::<Cut, Obstacle, CutGiven, ObstacleGiven>(cut::cut_plan)
+            },
+            Self::Fit => Form {
+                row: InTheWay::KINDS,
+                checks: fit::CHECKS,
+                ..plain::<Fit, FitGiven>(fit::fit)
+            },
         }
     }
 
@@ -209,6 +228,11 @@ impl Sheet {
             Self::Prime => plain_names::<Prime, PrimeGiven>("prime"),
             Self::Tank => plain_names::<Tank, TankGiven>("tank"),
             Self::Burn => plain_names::<Burn, BurnGiven>("burn"),
+            Self::CutPlan => listed_names::<Cut, Obstacle, CutGiven, ObstacleGiven>("cut_plan"),
+            Self::Fit => Names {
+                row: InTheWay::NAMES,
+                ..plain_names::<Fit, FitGiven>("fit")
+            },
         }
     }
 }
@@ -236,6 +260,7 @@ const fn plain_names<In: Row, Out: Row>(sheet: &'static str) -> Names {
     }
 }
 
+/// A sheet whose rows have results of their own.
 const fn listed<In: Row, Each: Row, Out: Row, EachOut: Row>(function: Function) -> Form {
     Form {
         row: Each::KINDS,

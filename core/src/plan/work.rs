@@ -13,7 +13,7 @@ pub const COVERAGE_FACTOR: f64 = 2.0;
 pub struct Given {
     /// Best value; not a number where the sheet had nothing to tell it from.
     pub value: f64,
-    /// Expanded uncertainty, two-sided 95 %.
+    /// Expanded uncertainty, two-sided 95 %; nothing for a place in a list.
     pub u: f64,
     /// Unit of both.
     pub unit: Unit,
@@ -171,10 +171,14 @@ impl Worked {
             return None;
         }
         let (change, input) = *self.largest.get(place)?;
+        let unit = self.output(place).unit;
+        // A place in a list has no interval.
+        let listed = unit == Unit::Choice;
+        let variance = *self.variances.get(place)?;
         Some(Given {
             value: *self.values.get(place)?,
-            u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
-            unit: self.output(place).unit,
+            u: COVERAGE_FACTOR * libm::sqrt(if listed { 0.0 } else { variance }),
+            unit,
             dominant: (change > 0.0).then_some(input),
         })
     }
@@ -186,10 +190,11 @@ impl Worked {
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
-    /// there is none.
+    /// there is none. A limit that needs no document ([`super::bound::BoundId::of_itself`]) stands.
     #[must_use]
     pub fn judged(&self, check: &Checked, low: f64, high: f64) -> Option<Judged> {
         let given = self.result(check.output)?;
+        let (low, high) = check.bound.of_itself().unwrap_or((low, high));
         Some(judge(&given, low, high, check.only_beyond))
     }
 }
