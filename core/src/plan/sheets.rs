@@ -3,8 +3,8 @@
 use super::air_flow::{self, AirMeasured, AirMeasuredGiven};
 use super::bound::BoundId;
 use super::clearance::{self, Clearances, ClearancesGiven};
-use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
-use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::duct;
+use super::duct_rows::{self, DuctAir, DuctsGiven, PieceGiven};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
 use super::kind::Kind;
 use super::piece::Piece;
@@ -83,8 +83,6 @@ pub enum Sheet {
     AirFlow,
     /// Openings for the air that comes back: [`grille`].
     ReturnAir,
-    /// Where fan and ducts settle: [`fan`].
-    FanDuty,
 }
 
 impl Sheet {
@@ -94,7 +92,6 @@ impl Sheet {
         Self::Ducts,
         Self::AirFlow,
         Self::ReturnAir,
-        Self::FanDuty,
     ];
 
     /// What it is made of.
@@ -106,7 +103,7 @@ impl Sheet {
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
             Self::Ducts => Form {
-                checks: duct::CHECKS,
+                checks: duct_rows::CHECKS,
                 moved: Some(duct::ducts_moved),
                 ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
             },
@@ -117,11 +114,6 @@ impl Sheet {
             Self::ReturnAir => Form {
                 checks: grille::CHECKS,
                 ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
-            },
-            Self::FanDuty => Form {
-                checks: fan::CHECKS,
-                moved: Some(fan::fan_duty_moved),
-                ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
             },
         }
     }
@@ -136,7 +128,6 @@ impl Sheet {
             Self::ReturnAir => {
                 listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
             }
-            Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
         }
     }
 }
