@@ -7,8 +7,8 @@ use super::burn::{self, Burn, BurnGiven};
 use super::clearance::{self, Clearances, ClearancesGiven};
 use super::cut;
 use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
-use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
-use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::duct;
+use super::duct_rows::{self, DuctAir, DuctsGiven, PieceGiven};
 use super::fit::{self, Fit, FitGiven, InTheWay};
 use super::fuel_pressure::{self, FuelPressure, FuelPressureGiven};
 use super::fuel_run::{self, FuelRun, FuelRunGiven};
@@ -98,8 +98,6 @@ pub enum Sheet {
     AirFlow,
     /// Openings for the air that comes back: [`grille`].
     ReturnAir,
-    /// Where fan and ducts settle: [`fan`].
-    FanDuty,
     /// Unevenness by straightedge and feeler gauge: [`support`].
     Support,
     /// Unevenness by two tilts: [`twist`].
@@ -127,7 +125,6 @@ impl Sheet {
         Self::Ducts,
         Self::AirFlow,
         Self::ReturnAir,
-        Self::FanDuty,
         Self::Support,
         Self::Twist,
         Self::FuelRun,
@@ -147,7 +144,7 @@ impl Sheet {
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
             Self::Ducts => Form {
-                checks: duct::CHECKS,
+                checks: duct_rows::CHECKS,
                 moved: Some(duct::ducts_moved),
                 ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
             },
@@ -158,11 +155,6 @@ impl Sheet {
             Self::ReturnAir => Form {
                 checks: grille::CHECKS,
                 ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
-            },
-            Self::FanDuty => Form {
-                checks: fan::CHECKS,
-                moved: Some(fan::fan_duty_moved),
-                ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
             },
             Self::Support => Form {
                 row: SupportLine::KINDS,
@@ -215,7 +207,6 @@ impl Sheet {
             Self::ReturnAir => {
                 listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
             }
-            Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
             Self::Support => Names {
                 row: SupportLine::NAMES,
                 row_outputs: SupportLineGiven::NAMES,
