@@ -32,6 +32,8 @@ pub struct Checked {
     /// Whether it is told by something that can break the limit but never keep it: a lower bound
     /// of what the limit is for.
     pub only_beyond: bool,
+    /// Whether it is one of several ways to do it: what is chosen of them has a check of its own.
+    pub alternative: bool,
 }
 
 impl Checked {
@@ -42,6 +44,16 @@ impl Checked {
             output,
             bound,
             only_beyond: false,
+            alternative: false,
+        }
+    }
+
+    /// One of several ways to do it.
+    #[must_use]
+    pub const fn alternative(output: usize, bound: BoundId) -> Self {
+        Self {
+            alternative: true,
+            ..Self::new(output, bound)
         }
     }
 }
