@@ -5,7 +5,7 @@ use plumbmark::limits::Basis;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::{BoundId, Section};
 use plumbmark::plan::bound_error::{BoundError, LONGEST};
-use plumbmark::plan::kind::{Kind, Problem, Slip, Unit};
+use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
 use plumbmark::plan::orientation::Orientation;
 use plumbmark::plan::sheets::Checked;
 use plumbmark::plan::usage::{Known, LAW, USAGE};
@@ -91,7 +91,7 @@ struct KnownEntry {
     reason: &'static str,
 }
 
-fn fields(names: &[&'static str], kinds: &[Kind]) -> Vec<FieldEntry> {
+fn fields(names: &[&'static str], kinds: Kinds) -> Vec<FieldEntry> {
     let each = names.iter().zip(kinds);
     each.map(|(&name, kind)| FieldEntry {
         name,
@@ -105,7 +105,7 @@ fn fields(names: &[&'static str], kinds: &[Kind]) -> Vec<FieldEntry> {
     .collect()
 }
 
-fn results(names: &[&'static str], kinds: &[Kind]) -> Vec<ResultEntry> {
+fn results(names: &[&'static str], kinds: Kinds) -> Vec<ResultEntry> {
     let each = names.iter().zip(kinds);
     each.map(|(&name, kind)| ResultEntry {
         name,

@@ -13,7 +13,7 @@ use super::fit::{self, Fit, FitGiven, InTheWay};
 use super::fuel_pressure::{self, FuelPressure, FuelPressureGiven};
 use super::fuel_run::{self, FuelRun, FuelRunGiven};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
-use super::kind::Kind;
+use super::kind::Kinds;
 use super::piece::Piece;
 use super::prime::{self, Prime, PrimeGiven};
 use super::propagate::{Function, Moved};
@@ -62,13 +62,13 @@ impl Checked {
 #[derive(Debug, Clone, Copy)]
 pub struct Form {
     /// Its inputs.
-    pub inputs: &'static [Kind],
+    pub inputs: Kinds,
     /// The inputs of each row that follows.
-    pub row: &'static [Kind],
+    pub row: Kinds,
     /// Its results.
-    pub outputs: &'static [Kind],
+    pub outputs: Kinds,
     /// The results of each row, after those.
-    pub row_outputs: &'static [Kind],
+    pub row_outputs: Kinds,
     /// Which results are held against which limit.
     pub checks: &'static [Checked],
     /// Which results of each row are, by their place in the row.
