@@ -10,7 +10,6 @@ import { details } from './screens/details.js';
 import { ends } from './screens/ends.js';
 import { hold } from './screens/hold.js';
 import { level } from './screens/level.js';
-import { limits } from './screens/limits.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
 import { phone } from './screens/phone.js';
@@ -46,7 +45,6 @@ const SCREENS = {
   details,
   captures,
   settings,
-  limits,
 };
 /** While one of these is open nothing else may come up. */
 const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];

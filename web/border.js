@@ -4,7 +4,7 @@
 import lists from './pkg/catalogue.js';
 import { readReport } from './report.js';
 import { text } from './text.js';
-import { NO_LINE, filled } from './typed.js';
+import { filled, NO_BOUND, NO_LINE } from './typed.js';
 
 /** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
 /** The core's calls, one core a module. @typedef {Omit<Pkg, 'default' | 'initSync'>} Live */
@@ -12,6 +12,9 @@ import { NO_LINE, filled } from './typed.js';
 /** @typedef {import('./types.js').Catalogue} Catalogue */
 /** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
+const FORMAT = 'plumbmark-limits';
+/** Version 1 had no bounds, vehicles and reasons. */
+const VERSION = 2;
 const LIMIT_FIELDS = ['format', 'version', 'name', 'lines', 'surfaces', 'bounds'];
 const SURFACE_FIELDS = ['surface', 'hold_deg', 'align_deg'];
 const LINE_NUMBERS = [
@@ -23,7 +26,8 @@ const LINE_NUMBERS = [
   'length_mm',
 ];
 const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
-const LINE_FIELDS = ['check', 'basis', 'source', ...LINE_FLAGS, ...LINE_NUMBERS];
+const LINE_TEXTS = ['source', 'vehicles', 'reason'];
+const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUMBERS];
 
 /**
  * @param {readonly string[]} list
@@ -101,11 +105,12 @@ export function openBorder(pkg, memory) {
   /** Tells core a set line by line. @param {any} set */
   function tell(set) {
     shaped(set, LIMIT_FIELDS, '');
-    if (set.format !== 'plumbmark-limits') throw new Error('format: this is not a limit set');
-    if (set.version !== 1)
+    if (set.format !== FORMAT) throw new Error('format: this is not a limit set');
+    if (set.version !== 1 && set.version !== VERSION)
       throw new Error('version: this limit set was written by another version');
     if (typeof set.name !== 'string') throw new Error('name: text is expected');
     if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
+    if (!Array.isArray(set.bounds ?? [])) throw new Error('bounds: a list is expected');
     right(pkg.limits_begin(bytes(set.name)));
     for (const line of set.lines) tellLine(line);
     tellSurfaces(set.surfaces ?? []);
@@ -139,8 +144,10 @@ export function openBorder(pkg, memory) {
     for (const flag of LINE_FLAGS)
       if (typeof (line[flag] ?? false) !== 'boolean')
         throw new Error(`${where}${flag}: true or false is expected`);
+    for (const field of LINE_TEXTS)
+      if (typeof (line[field] ?? '') !== 'string')
+        throw new Error(`${where}${field}: text is expected`);
     const source = line.source ?? '';
-    if (typeof source !== 'string') throw new Error(`${where}source: text is expected`);
     const basis = code(catalogue.bases, line.basis, `${where}basis`);
     right(
       pkg.limits_line(
@@ -162,14 +169,15 @@ export function openBorder(pkg, memory) {
 
   /** A set that core accepts, with every field and surface there is.
    * @param {LimitSet} set @returns {LimitSet} */
-  const whole = ({ format, version, name, lines, surfaces }) => ({
-    format,
-    version,
+  const whole = ({ name, lines, surfaces, bounds }) => ({
+    format: FORMAT,
+    version: VERSION,
     name,
     lines: lines.map((line) => filled({ ...NO_LINE, check: line.check }, line)),
     surfaces: catalogue.blank_limits.surfaces.map((assumed) =>
       filled(assumed, (surfaces ?? []).find((s) => s.surface === assumed.surface) ?? {}),
     ),
+    bounds: (bounds ?? []).map((bound) => ({ ...NO_BOUND, ...bound })),
   });
 
   return {
@@ -194,13 +202,13 @@ export function openBorder(pkg, memory) {
       return pkg;
     },
     refusalName,
-    /** @param {number} sheet @param {Float64Array} x @param {Float64Array} half
-     * @param {Float64Array} limits */
+    /** @param {number} sheet @param {number[]} x @param {number[]} half
+     * @param {number[]} limits */
     sheetWork(sheet, x, half, limits) {
       give(x, half, limits);
       return numbers(pkg.sheet_work(sheet, x.length, limits.length));
     },
-    /** @param {number} sheet @param {Float64Array} x @param {Float64Array} half
+    /** @param {number} sheet @param {number[]} x @param {number[]} half
      * @param {number} output */
     sheetParts(sheet, x, half, output) {
       give(x, half);

@@ -13,9 +13,10 @@ const until = (ms) => `counts until ${clock(ms + 3_600_000)}`;
 export const text = {
   name: 'Plumbmark',
   start: {
-    lead: 'Hold the phone to the mounted part. It says within, beyond or not proven, and which way to move it.',
+    lead: 'Hold the phone to the mounted part, or type what the tape tells. It says within, beyond or not proven, and what to do about it.',
     allow: 'Allow sensors',
     tryout: 'Try-out, no sensors',
+    tape: 'Tape and tables, no sensors',
     captures: 'Captures',
     limits: 'Limits',
     settings: 'Units',
@@ -575,7 +576,9 @@ export const text = {
     inOperation: 'holds on the slopes the vehicle works on',
     allowance: 'allowance from the manual',
     basis: 'on whose word',
-    source: 'document and page, or clause and vehicles',
+    source: 'document and page, or clause',
+    vehicles: 'the vehicles a law is for',
+    reason: 'why it may be looser than law or usage',
     length: 'length between its ends',
     limitMissing: 'limit not entered',
     allowanceMissing: 'allowance not entered',

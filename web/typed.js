@@ -11,9 +11,14 @@ export const NO_LINE = /** @type {import('./types.js').LimitLine} */ ({
   allowance_deg: null,
   basis: 'manual',
   source: '',
+  vehicles: '',
+  reason: '',
   holds_in_operation: false,
   length_mm: null,
 });
+
+/** A limit of the sheets in which nothing was entered, but for its id. */
+export const NO_BOUND = { low: null, high: null, source: '', vehicles: '', reason: '' };
 
 /** Core counts in 32 bits: 17.3 is 17.299999 there. Seven digits are what was typed.
  * @param {number} number */

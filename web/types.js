@@ -18,8 +18,8 @@
  * @property {number | null} allowance_deg
  * @property {Basis} basis
  * @property {string} source
- * @property {string} [vehicles] that a law is for
- * @property {string} [reason] why it is looser than law or usage
+ * @property {string} vehicles that a law is for
+ * @property {string} reason why it is looser than law or usage
  * @property {boolean} holds_in_operation
  * @property {number | null} length_mm
  *
@@ -29,7 +29,7 @@
  * @property {string} name
  * @property {LimitLine[]} lines
  * @property {{ surface: string, hold_deg: number, align_deg: number }[]} surfaces
- * @property {BoundLine[]} [bounds] limits of what a tape, a table or a manual tells
+ * @property {BoundLine[]} bounds limits of what a tape, a table or a manual tells
  *
  * @typedef {object} BoundLine in the unit that its id ends with
  * @property {string} id

@@ -222,7 +222,9 @@ impl Answers {
         Self {
             part: Answer::new(given.part, &|part| Given { part, ..*given }.up()),
             level: Answer::new(given.level, &|level| Given { level, ..*given }.up()),
-            lean: Answer::new(given.level_up, &|level_up| Given { level_up, ..*given }.up()),
+            lean: Answer::new(given.level_up, &|level_up| {
+                Given { level_up, ..*given }.up()
+            }),
             heading: difference(ahead, behind),
             bend: scaled(bend, 1.0 / (DIFFERENCE * DIFFERENCE)),
         }

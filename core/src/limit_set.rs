@@ -26,6 +26,60 @@ pub const FORMAT: &str = "plumbmark-limits";
 /// The format's version in JSON.
 pub const VERSION: u32 = 1;
 
+/// An example: lowest and highest value, preferred band, whether parts sit exactly at it.
+type Usage = (
+    Check,
+    Option<f32>,
+    Option<f32>,
+    (Option<f32>, Option<f32>),
+    bool,
+);
+
+/// What the trade does: common practice, no source. Preferred bands are our own width.
+const USAGE: [Usage; 6] = [
+    // Fuel port straight down is best; the port may not look up.
+    (
+        Check::HeaterPort,
+        None,
+        Some(0.0),
+        (None, Some(-80.0)),
+        true,
+    ),
+    // The warm-air outlet may not look up.
+    (Check::HeaterOutlet, None, Some(0.0), (None, None), true),
+    // Outlet end raised 15° or more above level.
+    (Check::PumpOutlet, Some(15.0), None, (None, None), false),
+    // Body turned at most 90° about its own length.
+    (
+        Check::PumpRoll,
+        Some(-90.0),
+        Some(90.0),
+        (None, None),
+        false,
+    ),
+    // Upright is best, 90° off plumb is the end of the range.
+    (
+        Check::FilterUpright,
+        None,
+        Some(90.0),
+        (None, Some(10.0)),
+        true,
+    ),
+    // Falling all the way from the heater.
+    (Check::PipeFall, None, Some(0.0), (None, None), false),
+];
+
+/// Whether a limit permits what common practice does not; ends that are not a number are not
+/// entered.
+#[must_use]
+pub fn is_looser(check: Check, low_deg: f32, high_deg: f32) -> bool {
+    USAGE.iter().any(|&(of, low, high, ..)| {
+        of == check
+            && (low.is_some_and(|l| low_deg.is_nan() || low_deg < l)
+                || high.is_some_and(|h| high_deg.is_nan() || high_deg > h))
+    })
+}
+
 /// The limits in force.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -79,39 +133,7 @@ impl LimitSet {
     pub fn trade_usage() -> Self {
         let mut set = Self::empty();
         set.name = text("Examples: trade usage");
-        let lines = [
-            // Fuel port straight down is best; the port may not look up.
-            (
-                Check::HeaterPort,
-                None,
-                Some(0.0),
-                (None, Some(-80.0)),
-                true,
-            ),
-            // The warm-air outlet may not look up.
-            (Check::HeaterOutlet, None, Some(0.0), (None, None), true),
-            // Outlet end raised 15° or more above level.
-            (Check::PumpOutlet, Some(15.0), None, (None, None), false),
-            // Body turned at most 90° about its own length.
-            (
-                Check::PumpRoll,
-                Some(-90.0),
-                Some(90.0),
-                (None, None),
-                false,
-            ),
-            // Upright is best, 90° off plumb is the end of the range.
-            (
-                Check::FilterUpright,
-                None,
-                Some(90.0),
-                (None, Some(10.0)),
-                true,
-            ),
-            // Falling all the way from the heater.
-            (Check::PipeFall, None, Some(0.0), (None, None), false),
-        ];
-        set.lines = Vec::from_array(lines.map(
+        set.lines = Vec::from_array(USAGE.map(
             |(check, low_deg, high_deg, preferred, at_limit_allowed)| Limit {
                 low_deg,
                 high_deg,

@@ -1,7 +1,7 @@
 //! A limit of one check, and on whose word it stands.
 
 pub use crate::limit_error::{Field, LimitError, Problem, Row};
-pub use crate::limit_set::{FORMAT, LimitSet, SurfaceTerms, VERSION};
+pub use crate::limit_set::{FORMAT, LimitSet, SurfaceTerms, VERSION, is_looser};
 use crate::limit_set::{fits, text};
 use crate::parts::{Check, Quantity};
 use heapless::String;

@@ -107,7 +107,7 @@ test('a manual’s numbers go in step by step and come out as a valid set', asyn
   // 2 in of common practice, without a source.
   assert.equal(line(set, 'clear_top_mm').low, 50.8);
   assert.equal(line(set, 'clear_top_mm').basis, 'trade_usage');
-  assert.equal(line(set, 'clear_bottom_mm').low, null, 'what is empty is not entered');
+  assert.equal(line(set, 'intake_to_exhaust_mm').low, null, 'what is empty is not entered');
   assert.deepEqual(faults, []);
 });
 

@@ -137,9 +137,9 @@ test('a limit from the manual is kept, and named at the reading', async (test) =
 test('a comma is a decimal sign', async (test) => {
   const { page } = await open(test);
   await openLimits(page);
-  await type(page, 'pump_outlet.low_deg', '1,5');
+  await type(page, 'pump_outlet.low_deg', '17,5');
   await save(page);
-  assert.equal(lineOf(await kept(page), 'pump_outlet').low_deg, 1.5);
+  assert.equal(lineOf(await kept(page), 'pump_outlet').low_deg, 17.5);
 });
 
 /** What is typed, and the field at which the message must stand. */
@@ -151,6 +151,13 @@ const WRONG = [
   ['low over high', { 'pump_roll.low_deg': '30', 'pump_roll.high_deg': '20' }, 'pump_roll.high_deg', /above/],
   ['no page', { 'pump_outlet.basis': 'manual', 'pump_outlet.source': '' }, 'pump_outlet.source', /page/],
   ['blanks', { 'pump_outlet.basis': 'law', 'pump_outlet.source': '   ' }, 'pump_outlet.source', /clause/],
+  [
+    'a law for nobody',
+    { 'pump_outlet.basis': 'law', 'pump_outlet.source': 'clause 3' },
+    'pump_outlet.vehicles',
+    /vehicles/,
+  ],
+  ['looser than usage', { 'pump_outlet.low_deg': '11' }, 'pump_outlet.reason', /why/],
   ['half a roll', { 'pump_roll.low_deg': '' }, 'pump_roll.high_deg', /both ends/],
   ['preferred outside', { 'pump_outlet.preferred_low_deg': '10' }, 'pump_outlet.preferred_low_deg', /inside/],
   ['allowance of no manual', { 'heater_port.allowance_deg': '2' }, 'heater_port.allowance_deg', /manual/],
@@ -196,7 +203,8 @@ test('a set copied out, changed and brought in again is the same set', async (te
   await type(page, 'pump_outlet.low_deg', '17.3');
   await type(page, 'pump_outlet.length_mm', '123.4');
   await page.selectOption(at('heater_port.basis'), 'law');
-  await type(page, 'heater_port.source', 'clause 5.3.1, vehicles of class M1');
+  await type(page, 'heater_port.source', 'clause 5.3.1');
+  await type(page, 'heater_port.vehicles', 'class M1');
   await type(page, 'heater_port.allowance_deg', '0.7');
   await save(page);
   const before = JSON.parse(await copyOut(page));

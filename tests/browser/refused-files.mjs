@@ -3,7 +3,15 @@
 import { text } from '../../web/text.js';
 
 const t = text.limits;
-const LINE = { check: 'pump_outlet', low_deg: 12, basis: 'assumed', source: '', at_limit_allowed: false };
+const LINE = {
+  check: 'pump_outlet',
+  low_deg: 12,
+  basis: 'assumed',
+  source: '',
+  reason: 'this pump may',
+  at_limit_allowed: false,
+};
+const BOUND = { id: 'duct_loss_pa', low: null, high: 250, basis: 'manual', source: 'H-7, p. 30' };
 const SURFACE = { surface: 'round_body', hold_deg: 0.4, align_deg: 1 };
 const BASE = {
   format: 'plumbmark-limits',
@@ -11,9 +19,11 @@ const BASE = {
   name: 'from outside',
   lines: [LINE],
   surfaces: [SURFACE],
+  bounds: [BOUND],
 };
 const withSet = (patch) => JSON.stringify({ ...BASE, ...patch });
 const withLine = (patch) => withSet({ lines: [{ ...LINE, ...patch }] });
+const withBound = (patch) => withSet({ bounds: [{ ...BOUND, ...patch }] });
 const withSurface = (patch) => withSet({ surfaces: [{ ...SURFACE, ...patch }] });
 /** A file that is taken. */
 export const GOOD = withSet({});
@@ -26,7 +36,7 @@ export const REFUSED = [
   ['more than 256 kB', withSet({ name: 'x'.repeat(300_000) }), t.tooLarge],
   ['more than 256 kB of blanks', GOOD + ' '.repeat(256 * 1024), t.tooLarge],
   ['null', 'null', /object/],
-  ['a newer version', withSet({ version: 2 }), /version/],
+  ['a newer version', withSet({ version: 3 }), /version/],
   ['another format', withSet({ format: 'plumbmark-report' }), /format/],
   ['an unknown field', withSet({ extra: 1 }), /extra/],
   ['an unknown field in a line', withLine({ extra: 1 }), /lines\.extra/],
@@ -49,6 +59,25 @@ export const REFUSED = [
   ['a surface in text', withSurface({ hold_deg: '0.4' }), /hold_deg/],
   ['two of a surface', withSet({ surfaces: [SURFACE, SURFACE] }), /surface/],
   ['surfaces that are no list', withSet({ surfaces: {} }), /^Refused: surfaces/],
+  ['looser than usage, without a reason', withLine({ reason: '' }), /pump_outlet\.reason/],
+  ['a reason that is no text', withLine({ reason: 5 }), /pump_outlet\.reason/],
+  ['bounds that are no list', withSet({ bounds: {} }), /^Refused: bounds/],
+  ['a bound that is no object', withSet({ bounds: [7] }), /bounds\.object/],
+  ['an unknown bound', withBound({ id: 'duct_loss' }), /bounds\.id.*duct_loss/],
+  ['a bound named __proto__', withBound({ id: '__proto__' }), /bounds\.id/],
+  ['an unknown field in a bound', withBound({ extra: 1 }), /duct_loss_pa\.extra/],
+  ['a bound in text', withBound({ high: '250' }), /duct_loss_pa\.high/],
+  ['a bound that can’t be', withBound({ high: 1e6 }), /duct_loss_pa\.high/],
+  ['a bound upside down', withBound({ low: 300 }), /duct_loss_pa\.high/],
+  ['a bound without page', withBound({ source: ' ' }), /duct_loss_pa\.source/],
+  ['a law for nobody', withBound({ basis: 'law' }), /duct_loss_pa\.vehicles/],
+  ['a bound of an unknown basis', withBound({ basis: 'hearsay' }), /duct_loss_pa\.basis/],
+  ['two bounds of one thing', withSet({ bounds: [BOUND, BOUND] }), /duct_loss_pa\.id/],
+  [
+    'a bound looser than law, without a reason',
+    withBound({ id: 'exhaust_to_combustible_mm', low: 200, high: null }),
+    /exhaust_to_combustible_mm\.reason/,
+  ],
   ['a flag in text', withLine({ at_limit_allowed: 'yes' }), /at_limit_allowed/],
   ['another flag in text', withLine({ holds_in_operation: 1 }), /holds_in_operation/],
 ];

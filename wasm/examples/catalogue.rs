@@ -8,9 +8,10 @@ use plumbmark::check::End;
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::level::LevelRefusal;
-use plumbmark::limits::{Basis, Field, LimitSet, Problem};
+use plumbmark::limits::{Basis, Field, Limit, LimitSet, Problem, SurfaceTerms};
 use plumbmark::live::Channel;
 use plumbmark::parts::{Check, Part, Quantity};
+use plumbmark::plan::usage::{Known, USAGE};
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
 use plumbmark::reversal::TurnRefusal;
@@ -39,9 +40,43 @@ struct Catalogue {
     fields: [Field; 14],
     problems: [&'static str; 11],
     vehicle_fields: [VehicleField; 6],
-    default_limits: LimitSet,
-    blank_limits: LimitSet,
+    default_limits: WholeSet,
+    blank_limits: WholeSet,
     vehicle: VehicleTerms,
+}
+
+/// A limit set as files have it: angles, and what a tape or a table tells.
+#[derive(Serialize)]
+struct WholeSet {
+    name: String,
+    lines: Vec<Limit>,
+    surfaces: Vec<SurfaceTerms>,
+    bounds: Vec<BoundEntry>,
+}
+
+#[derive(Serialize)]
+struct BoundEntry {
+    id: &'static str,
+    low: Option<f64>,
+    high: Option<f64>,
+    basis: Basis,
+    source: &'static str,
+}
+
+fn whole(set: LimitSet, known: &[Known]) -> WholeSet {
+    let bound = |k: &Known| BoundEntry {
+        id: k.id.name(),
+        low: k.low,
+        high: k.high,
+        basis: k.basis,
+        source: k.source,
+    };
+    WholeSet {
+        name: set.name.as_str().into(),
+        lines: set.lines.into_iter().collect(),
+        surfaces: set.surfaces.into_iter().collect(),
+        bounds: known.iter().map(bound).collect(),
+    }
 }
 
 #[derive(Serialize)]
@@ -114,8 +149,8 @@ fn catalogue() -> Catalogue {
         fields: Field::ALL,
         problems: Problem::NAMES,
         vehicle_fields: VehicleField::ALL,
-        default_limits: LimitSet::trade_usage(),
-        blank_limits: LimitSet::not_entered(),
+        default_limits: whole(LimitSet::trade_usage(), USAGE),
+        blank_limits: whole(LimitSet::not_entered(), &[]),
         vehicle: VehicleTerms::ASSUMED,
     }
 }

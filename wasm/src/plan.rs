@@ -4,9 +4,10 @@
 use crate::numbers::Numbers;
 use crate::page::page;
 use plumbmark::limits::Basis;
+use plumbmark::parts::Check;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::BoundId;
-use plumbmark::plan::bound_error::{Cited, validate};
+use plumbmark::plan::bound_error::{Cited, validate, validate_angle};
 use plumbmark::plan::kind::Refusal;
 use plumbmark::plan::propagate::MOST_IN;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -78,8 +79,8 @@ pub fn sheet_parts(sheet: usize, inputs: usize, output: usize) -> i32 {
     to.count()
 }
 
-/// Checks a limit of the tape-measure half; the texts beside it by their lengths. 0, or the code
-/// of what is wrong.
+/// Checks a limit of the tape-measure half, or, after those, what stands beside the limit of an
+/// angle; texts by their lengths. 0, or the code of what is wrong.
 #[wasm_bindgen]
 #[must_use]
 pub fn bound_problem(
@@ -91,8 +92,7 @@ pub fn bound_problem(
     vehicles: usize,
     reason: usize,
 ) -> u8 {
-    let known = BoundId::ALL.get(bound).zip(Basis::ALL.get(basis));
-    let Some((&id, &basis)) = known else {
+    let Some(&basis) = Basis::ALL.get(basis) else {
         return 0;
     };
     let cited = Cited {
@@ -101,7 +101,13 @@ pub fn bound_problem(
         vehicles,
         reason,
     };
-    validate(id, low, high, &cited).err().map_or(0, |e| e as u8)
+    let angle = bound.wrapping_sub(BoundId::ALL.len());
+    let fine = match (BoundId::ALL.get(bound), Check::ALL.get(angle)) {
+        (Some(&id), _) => validate(id, low, high, &cited),
+        (_, Some(&check)) => validate_angle(check, low as f32, high as f32, &cited),
+        _ => Ok(()),
+    };
+    fine.err().map_or(0, |e| e as u8)
 }
 
 fn refused(to: &mut Numbers, refusal: Refusal) -> i32 {

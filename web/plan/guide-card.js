@@ -75,12 +75,23 @@ export class GuideCard {
     const kept = this.line[end];
     const label = `${t[end]} ${unitLabel(unit, system)}`;
     const el = this.fields.number(this.#key(end), label, null);
+    el.addEventListener('input', () => this.#copied());
     if (kept !== null) {
       const shown = String(Number(toShown(kept, unit, system).toPrecision(6)));
       this.#shown.set(end, { kept, shown });
       /** @type {HTMLInputElement} */ (this.fields.inputs.get(this.#key(end))).value = shown;
     }
     return el;
+  }
+
+  /** Who types over an example copies from the manual: its page is asked. */
+  #copied() {
+    const basis = this.fields.inputs.get(this.#key('basis'));
+    const source = this.fields.inputs.get(this.#key('source'));
+    if (!basis || !source || basis.value === 'manual' || basis.value !== this.line.basis) return;
+    basis.value = 'manual';
+    if (source.value === this.line.source) source.value = '';
+    this.#fold();
   }
 
   #basis() {
@@ -157,10 +168,5 @@ export class GuideCard {
       vehicles: basis === 'law' ? text('vehicles') : '',
       reason: text('reason'),
     };
-  }
-
-  /** @param {number} v */
-  words(v) {
-    return limitWithUnit(v, this.asked.unit, this.ctx.settings.system);
   }
 }

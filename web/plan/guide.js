@@ -5,8 +5,8 @@ import { button, h, say } from '../dom.js';
 import { FieldError, Fields } from '../fields.js';
 import { frame } from '../screens/frame.js';
 import { angleWhere, bounds, guide as t, steps } from '../words/limits.js';
-import { blankBound, boundTrouble, knownOf } from './bounds.js';
 import { GuideCard } from './guide-card.js';
+import { blankBound, boundTrouble, checkSet, knownOf, troubleWords } from './limit-set.js';
 import { catalogue } from './model.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -105,11 +105,7 @@ export function guide(ctx, { at = 0 }) {
       const trouble = line.id in bounds ? boundTrouble(ctx, line) : null;
       if (!trouble) return true;
       if (trouble.field === 'reason') cards[i].askReason();
-      const [low, high] =
-        trouble.problem === 'too_long'
-          ? ['', String(trouble.high)]
-          : [trouble.low, trouble.high].map((v) => cards[i].words(v));
-      fields.complain(`${line.id}.${trouble.field}`, t.problems[trouble.problem](low, high));
+      fields.complain(`${line.id}.${trouble.field}`, troubleWords(ctx, line.id, trouble));
       return false;
     });
 
@@ -118,7 +114,7 @@ export function guide(ctx, { at = 0 }) {
       const lines = cards.map((card) => card.read());
       if (!allFine(lines)) return say(state, t.seeField);
       // Core looks at the angles with the rest of their lines.
-      await ctx.useLimits(ctx.engine.checkLimits(withLines(ctx.limits, lines)));
+      await ctx.useLimits(checkSet(ctx, withLines(ctx.limits, lines)));
       fields.complain('', '');
       if (at + 1 < steps.length) ctx.go('guide', { at: at + 1 });
       else say(state, t.saved);

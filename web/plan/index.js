@@ -1,6 +1,7 @@
 // The tape-measure half of the page, loaded when it is first wanted: its screens, its words, what
 // was typed into its sheets.
 
+import { limits } from '../screens/limits.js';
 import { worstFirst } from '../sentences.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
@@ -17,7 +18,7 @@ const SHEETS = { place: ['clearances'] };
 /** What the context has while this half is loaded. */
 export class Plan {
   words = words;
-  screens = { guide, place };
+  screens = { guide, limits, place };
   /** @type {Map<string, Kept>} */ #kept = new Map();
 
   /** Takes over what the store holds. @param {Context} ctx */

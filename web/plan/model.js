@@ -124,8 +124,7 @@ export function work(ctx, name, x, half) {
     const limit = limitOf(ctx, bound);
     return [limit?.low ?? NaN, limit?.high ?? NaN];
   });
-  const [x64, half64, limits64] = [x, half, limits].map((list) => Float64Array.from(list));
-  const out = ctx.engine.call((_, border) => border.sheetWork(at, x64, half64, limits64));
+  const out = ctx.engine.call((_, border) => border.sheetWork(at, x, half, limits));
   if (!out) return undefined;
   if (out[0] === 1)
     return {
@@ -136,7 +135,7 @@ export function work(ctx, name, x, half) {
       },
     };
   const results = resultsOf(entry, rows).map((r, output) => {
-    const [value, u, dominant] = out.subarray(1 + 3 * output, 4 + 3 * output);
+    const [value, u, dominant] = out.slice(1 + 3 * output, 4 + 3 * output);
     return {
       ...r,
       output,
@@ -147,7 +146,7 @@ export function work(ctx, name, x, half) {
   });
   const answers = checks.map(({ output, bound, only_beyond }, i) => {
     const from = 1 + 3 * results.length + 5 * i;
-    const [verdict, why, margin, change, probability] = out.subarray(from, from + 5);
+    const [verdict, why, margin, change, probability] = out.slice(from, from + 5);
     const { verdicts, whys } = ctx.engine.catalogue;
     const limit = limitOf(ctx, bound);
     return {
@@ -170,8 +169,7 @@ export function work(ctx, name, x, half) {
  * @param {number} output */
 export function contributions(ctx, name, x, half, output) {
   const { at, entry } = sheetEntry(name);
-  const [x64, half64] = [x, half].map((list) => Float64Array.from(list));
-  const parts = ctx.engine.call((_, border) => border.sheetParts(at, x64, half64, output));
+  const parts = ctx.engine.call((_, border) => border.sheetParts(at, x, half, output));
   return [...(parts ?? [])]
     .map((u, place) => ({ u, ...placeOf(entry, place) }))
     .filter(({ u }) => u > 0)

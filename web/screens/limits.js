@@ -5,6 +5,7 @@ import { button, h } from '../dom.js';
 import { bringIn, copyOut } from '../exchange.js';
 import { FieldError, Fields } from '../fields.js';
 import { lengthFromField, lengthToField } from '../units.js';
+import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -19,6 +20,8 @@ class Form {
     this.fields = new Fields(ctx.text.limits.notANumber);
     /** Lengths as kept, by field: one that nobody touched keeps its last digit. @type {Map<string, number>} */
     this.lengths = new Map();
+    /** Limits that have no card here: the guide asks them. @type {LimitSet['bounds']} */
+    this.bounds = [];
     this.el = h('div', { class: 'form' });
   }
 
@@ -27,6 +30,7 @@ class Form {
     const t = this.ctx.text.limits;
     this.fields.inputs.clear();
     this.lengths.clear();
+    this.bounds = set.bounds;
     const name = h('input', { type: 'text', value: set.name, maxlength: 64, autocomplete: 'off' });
     this.el.replaceChildren(
       this.fields.field('name', t.name, name),
@@ -52,6 +56,12 @@ class Form {
     );
   }
 
+  /** @param {string} field @param {string} label @param {string} value */
+  #text(field, label, value) {
+    const input = h('input', { type: 'text', value, maxlength: 120, autocomplete: 'off' });
+    return this.fields.field(field, label, input);
+  }
+
   /** @param {string} id @param {LimitLine | undefined} line */
   #card(id, line) {
     const { text, settings } = this.ctx;
@@ -66,12 +76,6 @@ class Form {
         h('option', { value, selected: value === line?.basis }, label),
       ),
     );
-    const source = h('input', {
-      type: 'text',
-      value: line?.source ?? '',
-      maxlength: 120,
-      autocomplete: 'off',
-    });
     const length = line?.length_mm == null ? null : lengthToField(line.length_mm, settings.system);
     if (line?.length_mm != null) this.lengths.set(`${id}.length_mm`, line.length_mm);
     return h(
@@ -100,7 +104,9 @@ class Form {
         line?.holds_in_operation === true,
       ),
       this.fields.field(`${id}.basis`, t.basis, basis),
-      this.fields.field(`${id}.source`, t.source, source),
+      this.#text(`${id}.source`, t.source, line?.source ?? ''),
+      this.#text(`${id}.vehicles`, t.vehicles, line?.vehicles ?? ''),
+      this.#text(`${id}.reason`, t.reason, line?.reason ?? ''),
       this.fields.number(
         `${id}.length_mm`,
         `${t.length} ${settings.system === 'us' ? 'in' : 'mm'}`,
@@ -133,6 +139,8 @@ class Form {
         allowance_deg: this.fields.parsed(`${id}.allowance_deg`),
         basis: /** @type {import('../types.js').Basis} */ (this.fields.text(`${id}.basis`)),
         source: this.fields.text(`${id}.source`),
+        vehicles: this.fields.text(`${id}.vehicles`),
+        reason: this.fields.text(`${id}.reason`),
         length_mm: length === null ? null : this.#length(`${id}.length_mm`, length),
       };
     });
@@ -143,10 +151,11 @@ class Form {
     }));
     return {
       format: 'plumbmark-limits',
-      version: 1,
+      version: 2,
       name: this.fields.text('name'),
       lines,
       surfaces,
+      bounds: this.bounds,
     };
   }
 }
@@ -170,7 +179,7 @@ export function limits(ctx) {
 
   const save = async () => {
     try {
-      const set = ctx.engine.checkLimits(form.read());
+      const set = checkSet(ctx, form.read());
       form.fields.complain('', '');
       await ctx.useLimits(set);
       tell(t.saved);
@@ -197,7 +206,7 @@ export function limits(ctx) {
       const chosen = file.files?.[0];
       if (!chosen) return;
       try {
-        form.fill(ctx.engine.checkLimits(await bringIn(chosen, t)));
+        form.fill(checkSet(ctx, await bringIn(chosen, t)));
         tell(t.replaced);
       } catch (error) {
         tell(error instanceof Error ? t.refused(error.message) : String(error));

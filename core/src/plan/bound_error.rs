@@ -3,6 +3,7 @@
 use super::bound::BoundId;
 use super::usage::{LAW, USAGE};
 use crate::limits::Basis;
+use crate::parts::Check;
 
 /// What is told of a limit besides its numbers, by how long the texts are: the page keeps the texts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -79,11 +80,25 @@ pub fn validate(id: BoundId, low: f64, high: f64, cited: &Cited) -> Result<(), B
     cite(cited, entered, entered && is_looser(id, low, high))
 }
 
-/// Checks what stands beside a limit, also one of an angle.
+/// Checks what stands beside the limit of an angle; its numbers are checked with its set.
 ///
 /// # Errors
 /// The first thing wrong with it.
-pub fn cite(cited: &Cited, entered: bool, looser: bool) -> Result<(), BoundError> {
+pub fn validate_angle(
+    check: Check,
+    low_deg: f32,
+    high_deg: f32,
+    cited: &Cited,
+) -> Result<(), BoundError> {
+    let entered = !low_deg.is_nan() || !high_deg.is_nan();
+    cite(
+        cited,
+        entered,
+        entered && crate::limits::is_looser(check, low_deg, high_deg),
+    )
+}
+
+fn cite(cited: &Cited, entered: bool, looser: bool) -> Result<(), BoundError> {
     let named = matches!(cited.basis, Basis::Manual | Basis::Law);
     let checks = [
         (

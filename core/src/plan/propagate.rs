@@ -5,12 +5,16 @@
 use super::kind::Refusal;
 
 /// Most numbers that a sheet takes, rows included.
-pub const MOST_IN: usize = 192;
+pub const MOST_IN: usize = 288;
 /// Most numbers that a sheet gives, rows included.
-pub const MOST_OUT: usize = 128;
+pub const MOST_OUT: usize = 120;
 
 /// A function of numbers in order; it gives numbers in order. Not a number stands for "none".
 pub type Function = fn(&[f64], &mut [f64]) -> Result<(), Refusal>;
+
+/// The same, where only the number at a place differs from those that gave what is now in the
+/// results: a sheet of many rows need not do all of them again.
+pub type Moved = fn(&[f64], usize, &mut [f64]) -> Result<(), Refusal>;
 
 /// Moves the inputs `x` one after the other by their standard uncertainties `u` and tells `found`
 /// the place of the input, the place of the result and how much that result changed. `base` is
@@ -18,6 +22,7 @@ pub type Function = fn(&[f64], &mut [f64]) -> Result<(), Refusal>;
 /// its other side; where both sides are refused, infinitely.
 pub fn propagate(
     function: Function,
+    again: Option<Moved>,
     x: &[f64],
     u: &[f64],
     base: &[f64],
@@ -31,8 +36,14 @@ pub fn propagate(
             for (i, (to, from)) in moved.iter_mut().zip(x).enumerate() {
                 *to = if i == input { from + by } else { *from };
             }
-            to.fill(f64::NAN);
             let taken = moved.get(..x.len()).unwrap_or_default();
+            if let Some(again) = again {
+                for (to, base) in to.iter_mut().zip(base) {
+                    *to = *base;
+                }
+                return again(taken, input, to).is_ok();
+            }
+            to.fill(f64::NAN);
             function(taken, to).is_ok()
         };
         let (fine_up, fine_down) = (at(u, &mut up), at(-u, &mut down));

@@ -9,6 +9,7 @@ mod angles;
 mod limits;
 mod live;
 mod phone;
+mod plan;
 mod samples;
 mod vehicle;
 mod verdicts;
@@ -70,6 +71,7 @@ pub extern "C" fn _start() -> ! {
     verdicts::call();
     phone::call();
     vehicle::call();
+    plan::call();
     #[cfg(feature = "control")]
     any([0_u8; 4]).get(any(4)).unwrap();
     loop {

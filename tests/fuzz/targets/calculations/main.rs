@@ -10,6 +10,7 @@ mod decisions;
 mod findings;
 mod fused;
 mod intake;
+mod plan;
 mod rest;
 mod reversal;
 mod rounded;
@@ -21,7 +22,7 @@ mod window;
 use arbitrary::{Result, Unstructured};
 use libfuzzer_sys::fuzz_target;
 
-const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 15] = [
+const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 16] = [
     vectors::call,
     angles::call,
     intake::call,
@@ -37,6 +38,7 @@ const GROUPS: [fn(&mut Unstructured<'_>) -> Result<()>; 15] = [
     findings::call,
     shared::call,
     vehicle::call,
+    plan::call,
 ];
 
 fuzz_target!(|data: &[u8]| {
