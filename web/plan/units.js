@@ -99,6 +99,7 @@ export function valueAndU(value, u, unit, system, limits = []) {
   const { label } = shown(unit, system);
   const [v, w] = [toShown(value, unit, system), widthToShown(u, unit, system)];
   const bounds = limits.filter(Number.isFinite).map((l) => toShown(l, unit, system));
+  if (w === Infinity) return { value: digits(v), u: '± ∞' };
   let decimals = w > 0 ? Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(w)))) : 2;
   const keeps = (/** @type {number} */ d) =>
     bounds.every((l) => Math.sign(Number(v.toFixed(d)) - l) === Math.sign(v - l));
