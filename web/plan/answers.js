@@ -82,6 +82,7 @@ export class Answers {
     const { unit, dominant } = a.result;
     if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
     if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
+    if (a.result.u === Infinity) return t.unbounded;
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
     if (Number.isNaN(a.change)) return a.only_beyond ? t.onlyBeyond : `${t.tooNarrow} ${mostly}`;
     const change = words.change?.[a.bound] ?? t.change;
