@@ -99,7 +99,8 @@ export function valueAndU(value, u, unit, system, limits = []) {
   const { label } = shown(unit, system);
   const [v, w] = [toShown(value, unit, system), widthToShown(u, unit, system)];
   const bounds = limits.filter(Number.isFinite).map((l) => toShown(l, unit, system));
-  if (w === Infinity) return { value: digits(v), u: '± ∞' };
+  // Outside of what the formulas hold for, U is anything.
+  if (w === Infinity) return { value: digits(v), u: `± ∞${label && ` ${label}`}` };
   // Tens and hundreds too: no digit that U makes idle.
   const exact = unit === 'count' ? 0 : 2;
   let decimals = w > 0 ? Math.min(4, 1 - Math.floor(Math.log10(w))) : exact;

@@ -25,46 +25,61 @@ pub enum Section {
 }
 
 macro_rules! bounds {
-    ($($(#[$doc:meta])* $id:ident $name:literal $section:ident $unit:ident $low:literal..$high:literal,)*) => {
+    (
+        entered { $($(#[$doc:meta])* $id:ident $name:literal $section:ident $unit:ident $low:literal..$high:literal,)* }
+        of_itself { $(#[$own_doc:meta])* $own:ident $own_name:literal $own_section:ident $own_unit:ident $own_low:literal.. }
+    ) => {
         /// What has a limit. The names carry the units.
         #[derive(Debug, Clone, Copy, PartialEq, Eq)]
         #[repr(u8)]
         pub enum BoundId {
             $($(#[$doc])* $id,)*
+            $(#[$own_doc])* $own,
         }
 
         impl BoundId {
-            /// All of them, in the order of the work.
+            /// All that are entered, in the order of the work.
             pub const ALL: &'static [Self] = &[$(Self::$id),*];
 
             /// Its name in limit sets.
             #[must_use]
             pub fn name(self) -> &'static str {
-                match self { $(Self::$id => $name,)* }
+                match self { $(Self::$id => $name,)* Self::$own => $own_name }
             }
 
             /// The part that it belongs to.
             #[must_use]
             pub fn section(self) -> Section {
-                match self { $(Self::$id => Section::$section,)* }
+                match self { $(Self::$id => Section::$section,)* Self::$own => Section::$own_section }
             }
 
             /// Its unit.
             #[must_use]
             pub fn unit(self) -> Unit {
-                match self { $(Self::$id => Unit::$unit,)* }
+                match self { $(Self::$id => Unit::$unit,)* Self::$own => Unit::$own_unit }
             }
 
             /// What a limit can be, in the unit.
             #[must_use]
             pub fn range(self) -> (f64, f64) {
-                match self { $(Self::$id => ($low as f64, $high as f64),)* }
+                match self {
+                    $(Self::$id => ($low as f64, $high as f64),)*
+                    Self::$own => ($own_low as f64, $own_low as f64),
+                }
+            }
+
+            /// The lowest and highest value permitted where no document is needed to know it. Nobody
+            /// enters such a limit.
+            #[must_use]
+            pub fn of_itself(self) -> Option<(f64, f64)> {
+                (self == Self::$own).then_some(($own_low as f64, f64::NAN))
             }
         }
     };
 }
 
 bounds! {
+    entered {
     /// Free space beyond the warm-air end.
     ClearOutletEnd "clear_outlet_end_mm" Place Mm 0..3000,
     /// Free space before the intake end.
@@ -83,8 +98,6 @@ bounds! {
     IntakeToExhaust "intake_to_exhaust_mm" Place Mm 0..10000,
     /// From the edge of the cut to anything behind the panel.
     CutToObstacle "cut_to_obstacle_mm" Place Mm 0..1000,
-    /// What is left where one thing must find room in another: see [`BoundId::of_itself`].
-    SpareRoom "spare_room_mm" Place Mm 0..0,
     /// Unevenness under the seal.
     Unevenness "unevenness_mm" Support Mm 0..20,
     /// Bends of the warm-air and return ducts together.
@@ -141,14 +154,10 @@ bounds! {
     StartVoltage "start_voltage_v" Supply V 5..60,
     /// Fuse.
     Fuse "fuse_a" Supply A 1..100,
-}
-
-impl BoundId {
-    /// The lowest and highest value permitted where no document is needed to know it: what finds
-    /// no room does not fit. Nobody enters such a limit.
-    #[must_use]
-    pub fn of_itself(self) -> Option<(f64, f64)> {
-        (self == Self::SpareRoom).then_some((0.0, f64::NAN))
+    }
+    of_itself {
+        /// What is left where one thing must find room in another: what finds none does not fit.
+        SpareRoom "spare_room_mm" Place Mm 0..
     }
 }
 

@@ -5,97 +5,18 @@
 //! Darcy and Weisbach: Δp = Σ (f·L/D + K)·ρ·v²/2. The return run has the density of the room's
 //! air, the warm run that of the heated air all along: it cools on the way, so the loss is rather
 //! too high than too low. Mass flow is the same in both.
+//!
+//! Where a fan's curve is told, the loss is taken along a power of the flow to where the two meet.
 
 use super::air;
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::piece::{Piece, PieceKind, SPREAD};
-use super::row::{Row, row};
-use super::run::{self, Cost, Pieces, Stream};
-use super::sheets::Checked;
-
-row! {
-    /// The air that goes through.
-    DuctAir {
-        /// Volume that the heater draws in, at the room's density.
-        flow_m3_per_h: Kind::new(Unit::M3PerH, 5.0, 2000.0).give_or_take(0.0, 0.1),
-        /// Heat that goes into the air.
-        power_w: Kind::new(Unit::W, 0.0, 30_000.0).give_or_take(0.0, 0.1),
-        /// Air that the heater draws in.
-        inlet_celsius: Kind::new(Unit::Celsius, -40.0, 60.0).give_or_take(2.0, 0.0),
-        /// Height above the sea; the half-width is the weather's.
-        altitude_m: Kind::new(Unit::M, -430.0, 6000.0).give_or_take(250.0, 0.0),
-        /// What else the air must pass at this flow: a filter, a grille in a wall.
-        other_loss_pa: Kind::new(Unit::Pa, 0.0, 2000.0).give_or_take(0.0, 0.3).or_none(),
-        /// Place of the true loss within the spread of all fittings: 0, by definition.
-        fittings_spread: SPREAD,
-        /// The same for all flexible ducts.
-        flexible_spread: SPREAD,
-    }
-}
-
-row! {
-    /// What comes of it. A layout that no piece is in has none.
-    DuctsGiven {
-        /// Bends of layout A, both runs.
-        bends_a_deg: Kind::result(Unit::Deg),
-        /// Length of layout A, both runs.
-        length_a_m: Kind::result(Unit::M),
-        /// Loss of layout A.
-        loss_a_pa: Kind::result(Unit::Pa),
-        /// Bends of layout B.
-        bends_b_deg: Kind::result(Unit::Deg),
-        /// Length of layout B.
-        length_b_m: Kind::result(Unit::M),
-        /// Loss of layout B.
-        loss_b_pa: Kind::result(Unit::Pa),
-        /// B less A; what both share cancels, in its uncertainty too.
-        loss_difference_pa: Kind::result(Unit::Pa),
-        /// Heated air as it leaves the heater.
-        outlet_air_celsius: Kind::result(Unit::Celsius),
-        /// By how much it is warmer than the room's.
-        rise_k: Kind::result(Unit::Kelvin),
-        /// Mass of air.
-        mass_flow_kg_per_h: Kind::result(Unit::KgPerH),
-        /// Density in the return run.
-        return_density_kg_per_m3: Kind::result(Unit::KgPerM3),
-        /// Density in the warm run.
-        warm_density_kg_per_m3: Kind::result(Unit::KgPerM3),
-        /// Which piece of layout A costs most, counted from 1.
-        dearest_a: Kind::result(Unit::Count),
-        /// Which piece of layout B.
-        dearest_b: Kind::result(Unit::Count),
-    }
-}
-
-row! {
-    /// What comes of one piece.
-    PieceGiven {
-        /// Loss in layout A.
-        loss_a_pa: Kind::result(Unit::Pa),
-        /// Loss in layout B; another one where only one of them parts the flow.
-        loss_b_pa: Kind::result(Unit::Pa),
-        /// Share of layout A's loss.
-        share_a: Kind::result(Unit::Ratio),
-        /// Share of layout B's loss.
-        share_b: Kind::result(Unit::Ratio),
-        /// Speed of the air where it enters; in layout A, where the piece is in both.
-        speed_m_per_s: Kind::result(Unit::MPerS),
-        /// Share of the dynamic pressure that it costs, f·L/D + K; likewise.
-        coefficient: Kind::result(Unit::Ratio),
-    }
-}
-
-/// Both layouts against the same limits.
-pub const CHECKS: &[Checked] = &[
-    Checked::new(0, BoundId::DuctBends),
-    Checked::new(1, BoundId::DuctLength),
-    Checked::new(2, BoundId::DuctLoss),
-    Checked::new(3, BoundId::DuctBends),
-    Checked::new(4, BoundId::DuctLength),
-    Checked::new(5, BoundId::DuctLoss),
-    Checked::new(7, BoundId::OutletAir),
-];
+use super::duct_rows::{BothGiven, DuctAir, DuctsGiven, LayoutGiven};
+use super::fan;
+use super::kind::{Problem, Refusal};
+use super::piece::{Piece, PieceKind};
+use super::piece_cost::Wrong;
+use super::propagate::MOST_IN;
+use super::row::Row;
+use super::run::{self, Stream};
 
 /// The air on both sides of the heater.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -109,13 +30,13 @@ pub struct Air {
 }
 
 impl Air {
-    /// Air of which the heater draws in `flow_m3_per_h`; `None` when that gets hotter than
+    /// Air of which the heater draws in what is told; `None` when that gets hotter than
     /// [`air::HOTTEST_CELSIUS`].
     #[must_use]
-    pub fn drawn(given: &DuctAir, flow_m3_per_h: f64) -> Option<Self> {
+    pub fn drawn(given: &DuctAir) -> Option<Self> {
         let pressure = air::pressure_pa(given.altitude_m);
         let density = air::density_kg_per_m3(given.inlet_celsius, pressure);
-        let mass = density * flow_m3_per_h / 3600.0;
+        let mass = density * given.flow_m3_per_h / 3600.0;
         let outlet = air::heated_celsius(given.inlet_celsius, given.power_w / mass)?;
         let stream = |celsius: f64| Stream {
             mass_kg_per_s: mass,
@@ -130,21 +51,20 @@ impl Air {
     }
 }
 
+/// Most pieces: what a sheet's numbers have room for.
+const MOST: usize = (MOST_IN - DuctAir::KINDS.len()) / Piece::KINDS.len();
+
+/// Places of what is told of the fan, among all numbers.
+const POWER: usize = 7;
+const CURVE: usize = 9;
+
 /// Loss and the rest, see [`DuctAir`] and [`DuctsGiven`].
 ///
 /// # Errors
 /// A field that its piece needs or contradicts; a bore that does not follow from the one before;
-/// air hotter than the formulas are for.
+/// air hotter than the formulas are for; a fan's curve that does not fall.
 pub fn ducts(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
-    let pieces = pieces(x);
-    let (given, air) = drawn(x)?;
-    pieces.follow(run::A)?;
-    pieces.follow(run::B)?;
-    for (place, piece) in pieces.each().enumerate() {
-        of_piece(pieces, place, &piece, &given, &air, to)?;
-    }
-    together(pieces, &given, &air, to);
-    Ok(())
+    some(x, None, to)
 }
 
 /// [`ducts`] where one number was moved: where that is one of a piece's own, only the piece has to
@@ -153,132 +73,100 @@ pub fn ducts(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
 /// # Errors
 /// As [`ducts`], but for bores that follow.
 pub fn ducts_moved(x: &[f64], place: usize, to: &mut [f64]) -> Result<(), Refusal> {
-    let pieces = pieces(x);
-    match pieces.of_number(place) {
-        Some((row, piece)) if piece.kind() != PieceKind::Branch => {
-            let (given, air) = drawn(x)?;
-            of_piece(pieces, row, &piece, &given, &air, to)?;
-            together(pieces, &given, &air, to);
-            Ok(())
-        }
-        _ => ducts(x, to),
-    }
+    let row = place.checked_sub(DuctAir::KINDS.len());
+    some(x, row.map(|past| past / Piece::KINDS.len()), to)
 }
 
-fn pieces(x: &[f64]) -> Pieces<'_> {
-    Pieces::after(x, DuctAir::KINDS.len())
-}
-
-fn drawn(x: &[f64]) -> Result<(DuctAir, Air), Refusal> {
+/// Does `only` one piece again, or all.
+fn some(x: &[f64], only: Option<usize>, to: &mut [f64]) -> Result<(), Refusal> {
     let given = DuctAir::read(x);
-    let air = Air::drawn(&given, given.flow_m3_per_h);
-    let air = air.ok_or(Refusal::at(0, Problem::BeyondFormula))?;
-    Ok((given, air))
-}
-
-/// Results of the pieces among all results.
-fn rows(to: &mut [f64]) -> core::slice::ChunksExactMut<'_, f64> {
-    let rows = to.get_mut(DuctsGiven::KINDS.len()..).unwrap_or_default();
-    rows.chunks_exact_mut(PieceGiven::KINDS.len())
-}
-
-fn of_piece(
-    pieces: Pieces,
-    place: usize,
-    piece: &Piece,
-    given: &DuctAir,
-    air: &Air,
-    to: &mut [f64],
-) -> Result<(), Refusal> {
-    let a = pieces.cost(run::A, place, piece, given, air)?;
-    let b = pieces.cost(run::B, place, piece, given, air)?;
-    let loss = |cost: Option<Cost>| cost.map_or(f64::NAN, |c| c.loss_pa);
-    let first = a.or(b);
-    if let Some(row) = rows(to).nth(place) {
-        PieceGiven {
-            loss_a_pa: loss(a),
-            loss_b_pa: loss(b),
-            share_a: f64::NAN,
-            share_b: f64::NAN,
-            speed_m_per_s: first.map_or(f64::NAN, |c| c.speed_m_per_s),
-            coefficient: first.map_or(f64::NAN, |c| c.coefficient),
+    let air = Air::drawn(&given).ok_or(Refusal::at(0, Problem::BeyondFormula))?;
+    let mut pieces = [Piece::NONE; MOST];
+    let rows = x.get(DuctAir::KINDS.len()..).unwrap_or_default();
+    let rows = rows.chunks_exact(Piece::KINDS.len());
+    let count = rows.len();
+    for (piece, row) in pieces.iter_mut().zip(rows) {
+        *piece = Piece::read(row);
+    }
+    let pieces = pieces.get(..count).unwrap_or_default();
+    let alone = |row: &usize| {
+        pieces
+            .get(*row)
+            .is_some_and(|p| p.kind() != PieceKind::Branch)
+    };
+    let only = only.filter(alone);
+    let curve = curve(x, &given)?;
+    let (own, rows) = to
+        .split_at_mut_checked(DuctsGiven::KINDS.len())
+        .unwrap_or_default();
+    let mut layouts = [LayoutGiven::NONE; 2];
+    for (layout, of_layout) in layouts.iter_mut().enumerate() {
+        if pieces.iter().any(|piece| piece.makes(layout)) {
+            let total = run::layout(pieces, layout, only, &given, &air, rows).map_err(refused)?;
+            *of_layout = with_fan(&total, curve, &given, &air);
         }
-        .write(row);
+        if let Some(to) = own.get_mut(layout * LayoutGiven::KINDS.len()..) {
+            of_layout.write(to);
+        }
+    }
+    let [a, b] = layouts;
+    if let Some(to) = own.get_mut(2 * LayoutGiven::KINDS.len()..) {
+        BothGiven {
+            loss_difference_pa: b.loss_pa - a.loss_pa,
+            fan_flow_difference_m3_per_h: b.fan_flow_m3_per_h - a.fan_flow_m3_per_h,
+            outlet_air_celsius: air.outlet_celsius,
+            rise_k: air.outlet_celsius - given.inlet_celsius,
+            mass_flow_kg_per_h: 3600.0 * air.cold.mass_kg_per_s,
+            return_density_kg_per_m3: air.cold.density_kg_per_m3,
+            warm_density_kg_per_m3: air.warm.density_kg_per_m3,
+        }
+        .write(to);
     }
     Ok(())
 }
 
-/// A layout as a whole; not numbers where there is none.
-struct Total {
-    bends_deg: f64,
-    length_m: f64,
-    loss_pa: f64,
-    dearest: f64,
+/// A refusal of a piece's field.
+fn refused((piece, (field, problem)): (usize, Wrong)) -> Refusal {
+    let row = DuctAir::KINDS.len() + piece * Piece::KINDS.len();
+    Refusal::at(row + field, problem)
 }
 
-/// Sums up a layout of which each piece's loss is known.
-fn total(pieces: Pieces, layout: f64, other_pa: f64, to: &mut [f64]) -> Total {
-    if !pieces.has(layout) {
-        return Total {
-            bends_deg: f64::NAN,
-            length_m: f64::NAN,
-            loss_pa: f64::NAN,
-            dearest: f64::NAN,
-        };
+/// The fan's curve, checked.
+fn curve<'a>(x: &'a [f64], given: &DuctAir) -> Result<&'a [f64], Refusal> {
+    let curve = x.get(CURVE..DuctAir::KINDS.len()).unwrap_or_default();
+    fan::check(curve).map_err(|(place, problem)| Refusal::at(CURVE + place, problem))?;
+    for (place, needed) in [given.power, given.curve_density_kg_per_m3]
+        .iter()
+        .enumerate()
+    {
+        if needed.is_nan() && !given.flow_1_m3_per_h.is_nan() {
+            return Err(Refusal::at(POWER + place, Problem::Missing));
+        }
     }
-    let mut total = Total {
-        bends_deg: 0.0,
-        length_m: 0.0,
-        loss_pa: other_pa.max(0.0),
-        dearest: f64::NAN,
+    Ok(curve)
+}
+
+/// A layout and where the fan settles with it: the rise goes with one over the flow.
+fn with_fan(total: &run::Total, curve: &[f64], given: &DuctAir, air: &Air) -> LayoutGiven {
+    let density = air.cold.density_kg_per_m3 / given.curve_density_kg_per_m3;
+    let flow = if given.flow_1_m3_per_h.is_nan() {
+        f64::NAN
+    } else {
+        fan::meets(
+            curve,
+            density,
+            total.loss_pa,
+            given.flow_m3_per_h,
+            given.power,
+        )
     };
-    let mut most_pa = f64::NEG_INFINITY;
-    for ((place, piece), row) in pieces.each().enumerate().zip(rows(to)) {
-        let row = PieceGiven::read(row);
-        let loss_pa = if layout < run::B {
-            row.loss_a_pa
-        } else {
-            row.loss_b_pa
-        };
-        if loss_pa.is_nan() {
-            continue;
-        }
-        total.bends_deg += piece.bends_deg();
-        total.length_m += piece.along_m();
-        total.loss_pa += loss_pa;
-        if loss_pa > most_pa {
-            most_pa = loss_pa;
-            total.dearest = (place + 1) as f64;
-        }
+    let rise_k = air.outlet_celsius - given.inlet_celsius;
+    LayoutGiven {
+        bends_deg: total.bends_deg,
+        length_m: total.length_m,
+        loss_pa: total.loss_pa,
+        dearest: total.dearest,
+        fan_flow_m3_per_h: flow,
+        fan_outlet_celsius: given.inlet_celsius + rise_k * given.flow_m3_per_h / flow,
     }
-    total
-}
-
-/// What both layouts come to, from what their pieces do.
-fn together(pieces: Pieces, given: &DuctAir, air: &Air, to: &mut [f64]) {
-    let a = total(pieces, run::A, given.other_loss_pa, to);
-    let b = total(pieces, run::B, given.other_loss_pa, to);
-    for row in rows(to) {
-        let mut of = PieceGiven::read(row);
-        of.share_a = of.loss_a_pa / a.loss_pa;
-        of.share_b = of.loss_b_pa / b.loss_pa;
-        of.write(row);
-    }
-    DuctsGiven {
-        bends_a_deg: a.bends_deg,
-        length_a_m: a.length_m,
-        loss_a_pa: a.loss_pa,
-        bends_b_deg: b.bends_deg,
-        length_b_m: b.length_m,
-        loss_b_pa: b.loss_pa,
-        loss_difference_pa: b.loss_pa - a.loss_pa,
-        outlet_air_celsius: air.outlet_celsius,
-        rise_k: air.outlet_celsius - given.inlet_celsius,
-        mass_flow_kg_per_h: 3600.0 * air.cold.mass_kg_per_s,
-        return_density_kg_per_m3: air.cold.density_kg_per_m3,
-        warm_density_kg_per_m3: air.warm.density_kg_per_m3,
-        dearest_a: a.dearest,
-        dearest_b: b.dearest,
-    }
-    .write(to);
 }

@@ -113,14 +113,14 @@ row! {
     }
 }
 
-/// Every orientation finds its room or doesn't.
+/// Each way that the heater lies finds its room or doesn't; the chosen orientation counts.
 pub const CHECKS: &[Checked] = &[
-    Checked::new(0, BoundId::SpareRoom),
-    Checked::new(1, BoundId::SpareRoom),
-    Checked::new(2, BoundId::SpareRoom),
-    Checked::new(3, BoundId::SpareRoom),
-    Checked::new(4, BoundId::SpareRoom),
-    Checked::new(5, BoundId::SpareRoom),
+    Checked::alternative(0, BoundId::SpareRoom),
+    Checked::alternative(1, BoundId::SpareRoom),
+    Checked::alternative(2, BoundId::SpareRoom),
+    Checked::alternative(3, BoundId::SpareRoom),
+    Checked::alternative(4, BoundId::SpareRoom),
+    Checked::alternative(5, BoundId::SpareRoom),
     Checked::new(7, BoundId::SpareRoom),
 ];
 

@@ -46,46 +46,26 @@ pub fn entrance(free: f64) -> f64 {
     through * through
 }
 
-/// What `bend`, `exit` and their like don't know of a cone: sine of half its angle, from its bores
-/// and its length.
-fn half_cone(wide_mm: f64, narrow_mm: f64, length_mm: f64) -> f64 {
-    let rise = 0.5 * (wide_mm - narrow_mm);
-    rise / libm::sqrt(rise * rise + length_mm * length_mm)
-}
-
-/// Friction along a cone, of the dynamic pressure at its narrow end: the integral along it.
-fn cone_friction(wide_mm: f64, narrow_mm: f64, length_mm: f64, friction: f64) -> f64 {
-    let ratio = narrow_mm / wide_mm;
-    let fourth = ratio * ratio * ratio * ratio;
-    0.25 * friction * length_mm / (wide_mm - narrow_mm) * (1.0 - fourth)
-}
-
 /// Sine of half the cone's angle from which Crane takes the change as sudden: 45° in all.
 const SUDDEN: f64 = 0.382_683_432_365_089_8;
 
-/// Narrowing, of the dynamic pressure at its narrow end: Crane TP 410 (2009), by way of fluids
-/// 1.3.1, and friction. Length 0 is a sudden change.
+/// Cone between two bores, of the dynamic pressure at its narrow end; length 0 is a sudden change.
+/// Crane TP 410 (2009), by way of fluids 1.3.1, and the integral of the friction along it.
 #[must_use]
-pub fn narrowing(wide_mm: f64, narrow_mm: f64, length_mm: f64, friction: f64) -> f64 {
-    let half = half_cone(wide_mm, narrow_mm, length_mm);
-    let ratio = narrow_mm / wide_mm;
-    let shape = if half <= SUDDEN {
-        0.8 * half
-    } else {
-        0.5 * libm::sqrt(half)
-    };
-    shape * (1.0 - ratio * ratio) + cone_friction(wide_mm, narrow_mm, length_mm, friction)
-}
-
-/// Widening, of the dynamic pressure at its narrow end: Crane TP 410 (2009), by way of fluids
-/// 1.3.1, and friction.
-#[must_use]
-pub fn widening(wide_mm: f64, narrow_mm: f64, length_mm: f64, friction: f64) -> f64 {
-    let half = half_cone(wide_mm, narrow_mm, length_mm);
+pub fn cone(wide_mm: f64, narrow_mm: f64, length_mm: f64, friction: f64, narrows: bool) -> f64 {
+    let rise = 0.5 * (wide_mm - narrow_mm);
+    let half = rise / libm::sqrt(rise * rise + length_mm * length_mm);
     let ratio = narrow_mm / wide_mm;
     let lost = 1.0 - ratio * ratio;
-    let shape = if half <= SUDDEN { 2.6 * half } else { 1.0 };
-    shape * lost * lost + cone_friction(wide_mm, narrow_mm, length_mm, friction)
+    let sudden = half > SUDDEN;
+    let shape = match (narrows, sudden) {
+        (true, true) => 0.5 * libm::sqrt(half),
+        (true, false) => 0.8 * half,
+        (false, true) => lost,
+        (false, false) => 2.6 * half * lost,
+    };
+    let along = 0.125 * friction * length_mm / rise * (1.0 + ratio * ratio);
+    (shape + along) * lost
 }
 
 /// Where a flow parts, of the dynamic pressure before it: a share goes off at an angle, faster or

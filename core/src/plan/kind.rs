@@ -61,6 +61,9 @@ pub enum Unit {
     A,
 }
 
+/// What a row's numbers are, in order. By reference, since many are alike.
+pub type Kinds = &'static [&'static Kind];
+
 /// What a field takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Kind {

@@ -131,6 +131,21 @@ impl PieceKind {
 }
 
 impl Piece {
+    /// No piece.
+    pub const NONE: Self = Self {
+        layout: f64::NAN,
+        run: f64::NAN,
+        kind: f64::NAN,
+        bore_mm: f64::NAN,
+        length_m: f64::NAN,
+        angle_deg: f64::NAN,
+        radius_ratio: f64::NAN,
+        second_bore_mm: f64::NAN,
+        roughness_mm: f64::NAN,
+        share: f64::NAN,
+        spread: f64::NAN,
+    };
+
     /// Its kind.
     #[must_use]
     pub fn kind(&self) -> PieceKind {
@@ -143,10 +158,21 @@ impl Piece {
         self.run > 0.5
     }
 
-    /// Whether it is in layout A (1) or B (2).
+    /// Whether it is in a layout, 0 for A and 1 for B.
     #[must_use]
-    pub fn is_in(&self, layout: f64) -> bool {
-        self.layout < 0.5 || (self.layout - layout).abs() < 0.5
+    pub fn is_in(&self, layout: usize) -> bool {
+        self.layout == 0.0 || self.layout == (layout + 1) as f64
+    }
+
+    /// Whether there is such a layout because of it: A is what is not B's alone, B needs a piece of
+    /// its own.
+    #[must_use]
+    pub fn makes(&self, layout: usize) -> bool {
+        if layout == 0 {
+            self.is_in(0)
+        } else {
+            self.layout > 1.0
+        }
     }
 
     /// Whether its run turns off here.

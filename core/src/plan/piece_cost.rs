@@ -26,181 +26,188 @@ pub type Wrong = (usize, Problem);
 /// Largest relative roughness that the bends' formulas were made for; above, the spread doubles.
 const SMOOTH_ENOUGH: f64 = 0.003;
 
+/// Shortest free share of a grille or a branch: less is closed.
+const CLOSED: f64 = 0.02;
+
 impl Piece {
     /// What it costs at a Reynolds number, of the flow and the bore where the flow enters.
     ///
     /// # Errors
     /// The field that its kind needs or contradicts.
     pub fn coefficient(&self, reynolds: f64) -> Result<Coefficient, Wrong> {
+        self.check()?;
         let kind = self.kind();
-        let rough_mm = if self.roughness_mm.is_nan() {
-            kind.usual_roughness_mm()
-        } else {
-            self.roughness_mm
-        };
+        let rough_mm = or(self.roughness_mm, kind.usual_roughness_mm());
         let relative = rough_mm / self.bore_mm;
-        let friction = || darcy(reynolds, relative);
-        let mut made = match kind {
-            PieceKind::Straight => self.straight(friction())?,
-            PieceKind::Bend => self.bend(friction())?,
-            PieceKind::Mitre => self.mitre()?,
-            PieceKind::Flexible => self.flexible(friction())?,
-            PieceKind::OpenEnd => self.open_end()?,
-            PieceKind::Reducer => self.reducer(friction())?,
-            PieceKind::Branch => self.branch()?,
-        };
+        let friction = darcy(reynolds, relative);
+        let mut made = self.made(kind, friction);
         let published = kind.published();
         let known = (published.bore_mm.0..=published.bore_mm.1).contains(&self.bore_mm)
             && reynolds >= published.reynolds;
         let wider = if known { 1.0 } else { 1.5 };
         let rough_bend = kind == PieceKind::Bend && relative > SMOOTH_ENOUGH;
-        made.own_half += wider * published.own_share * if rough_bend { 2.0 } else { 1.0 } * made.k;
+        let rougher = if rough_bend { 2.0 } else { 1.0 };
+        made.own_half += wider * rougher * published.own_share * made.k;
         made.flexible_half *= wider;
         Ok(made)
     }
 
-    fn straight(&self, friction: Friction) -> Result<Coefficient, Wrong> {
-        let bores = need(self.length_m, field::LENGTH)? / (0.001 * self.bore_mm);
-        Ok(Coefficient {
-            k: friction.factor * bores,
-            fittings_half: 0.0,
-            flexible_half: 0.0,
-            own_half: friction.half * bores,
-        })
-    }
-
-    /// Half-width: Rennels, Miller, Crane and Ito by fluids 1.3.1, 15 to 180°, r/D 1 to 5, walls up
-    /// to 0.09 mm, lie within 0.4·K + 0.07 of Rennels.
-    fn bend(&self, friction: Friction) -> Result<Coefficient, Wrong> {
-        let angle = self.turn(180.0)?;
-        let radius = need(self.radius_ratio, field::RADIUS)?;
-        let arc = fitting::arc_bores(angle, radius);
-        let k = fitting::bend(angle, radius, friction.factor) + friction.factor * arc;
-        Ok(fitted(k, 0.4 * k + 0.07, friction.half * arc))
-    }
-
-    /// Half-width: Rennels, Miller, Crane and Blevins by fluids 1.3.1, 15 to 110°, lie within
-    /// 0.35·K + 0.28 of Rennels.
-    fn mitre(&self) -> Result<Coefficient, Wrong> {
-        let k = fitting::mitre(self.turn(135.0)?);
-        Ok(fitted(k, 0.35 * k + 0.28, 0.0))
-    }
-
-    fn flexible(&self, friction: Friction) -> Result<Coefficient, Wrong> {
-        let tight = self.straight(friction)?;
-        let share = if self.share.is_nan() { 0.0 } else { self.share };
-        if share > 0.5 {
-            return Err((field::SHARE, Problem::BeyondFormula));
+    /// What its kind needs is there, and fits.
+    fn check(&self) -> Result<(), Wrong> {
+        use PieceKind::{Bend, Branch, Flexible, Mitre, OpenEnd, Reducer, Straight};
+        let kind = self.kind();
+        let bend = matches!(kind, Bend | Mitre);
+        let curved = kind == Bend || kind == Flexible && self.turns();
+        for (needed, place, value) in [
+            (
+                matches!(kind, Straight | Flexible),
+                field::LENGTH,
+                self.length_m,
+            ),
+            (bend || kind == Branch, field::ANGLE, self.angle_deg),
+            (curved, field::RADIUS, self.radius_ratio),
+            (kind == Reducer, field::SECOND_BORE, self.second_bore_mm),
+            (kind == Branch, field::SHARE, self.share),
+        ] {
+            if needed && value.is_nan() {
+                return Err((place, Problem::Missing));
+            }
         }
-        let extra = tight.k * (fitting::slack_factor(share, self.bore_mm) - 1.0);
+        let most_deg = match kind {
+            Mitre | Branch => 135.0,
+            Bend => 180.0,
+            _ => f64::INFINITY,
+        };
+        let slack = kind == Flexible && self.share > 0.5;
+        let closed = matches!(kind, OpenEnd | Branch) && self.share < CLOSED;
+        let level = kind == Reducer && (self.bore_mm - self.second_bore_mm).abs() < 1.0;
+        for (wrong, place, problem) in [
+            (
+                bend && self.angle_deg <= 0.0,
+                field::ANGLE,
+                Problem::Contradiction,
+            ),
+            (
+                self.angle_deg > most_deg,
+                field::ANGLE,
+                Problem::BeyondFormula,
+            ),
+            (slack, field::SHARE, Problem::BeyondFormula),
+            (closed, field::SHARE, Problem::Contradiction),
+            (level, field::SECOND_BORE, Problem::Contradiction),
+        ] {
+            if wrong {
+                return Err((place, problem));
+            }
+        }
+        Ok(())
+    }
+
+    /// K and half-widths, before they are widened for what was not measured.
+    fn made(&self, kind: PieceKind, friction: Friction) -> Coefficient {
+        let f = friction.factor;
+        let bores = self.length_m / (0.001 * self.bore_mm);
+        match kind {
+            PieceKind::Straight => Coefficient {
+                own_half: friction.half * bores,
+                ..fitted(f * bores, 0.0, 0.0)
+            },
+            PieceKind::Flexible => self.flexible(friction, bores),
+            // Rennels, Miller, Crane and Ito by fluids 1.3.1, 15 to 180°, r/D 1 to 5, walls up to
+            // 0.09 mm, lie within 0.4·K + 0.07 of Rennels.
+            PieceKind::Bend => {
+                let arc = fitting::arc_bores(self.angle_deg, self.radius_ratio);
+                let k = fitting::bend(self.angle_deg, self.radius_ratio, f) + f * arc;
+                Coefficient {
+                    own_half: friction.half * arc,
+                    ..fitted(k, 0.4, 0.07)
+                }
+            }
+            // Rennels, Miller, Crane and Blevins by fluids 1.3.1, 15 to 110°, lie within
+            // 0.35·K + 0.28 of Rennels.
+            PieceKind::Mitre => fitted(fitting::mitre(self.angle_deg), 0.35, 0.28),
+            // With a grille, Blevins' thick one and Idelchik's thin one lie 45 % apart.
+            PieceKind::OpenEnd => {
+                let free = or(self.share, 1.0);
+                if self.is_warm() {
+                    fitted(fitting::exit(free), 0.45, 0.1 - 0.45)
+                } else {
+                    fitted(fitting::entrance(free), 0.45, 0.1 - 0.45 * 0.5)
+                }
+            }
+            // What fluids 1.3.1 has of Rennels, Crane, Idelchik, Miller and Hooper, 50 to 100 mm,
+            // lies within 0.3·K + 0.08, of the dynamic pressure at the narrow end.
+            PieceKind::Reducer => {
+                let (k, here) = self.reducer(f);
+                fitted(k * here, 0.3, 0.08 * here)
+            }
+            // Crane's own factors, 0.55 to 1.3, lie within 0.35·K + 0.2.
+            PieceKind::Branch => fitted(self.branch(), 0.35, 0.2),
+        }
+    }
+
+    fn flexible(&self, friction: Friction, bores: f64) -> Coefficient {
+        let tight = friction.factor * bores;
+        let extra = tight * (fitting::slack_factor(or(self.share, 0.0), self.bore_mm) - 1.0);
         let mut made = Coefficient {
-            k: tight.k + extra,
+            k: tight + extra,
+            fittings_half: 0.0,
             flexible_half: 0.4 * extra,
-            ..tight
+            own_half: friction.half * bores,
         };
         if self.turns() {
-            let radius = need(self.radius_ratio, field::RADIUS)?;
             // More than half a turn is several bends, one after the other.
             let turns = libm::ceil(self.angle_deg / 180.0);
-            let bend = turns * fitting::bend(self.angle_deg / turns, radius, friction.factor);
+            let angle = self.angle_deg / turns;
+            let bend = turns * fitting::bend(angle, self.radius_ratio, friction.factor);
             made.k += bend;
             made.fittings_half = 0.4 * bend + 0.07;
         }
-        Ok(made)
+        made
     }
 
-    /// Half-width: with a grille, Blevins' thick one and Idelchik's thin one lie 45 % apart.
-    fn open_end(&self) -> Result<Coefficient, Wrong> {
-        let free = if self.share.is_nan() { 1.0 } else { self.share };
-        if free < 0.05 {
-            return Err((field::SHARE, Problem::Contradiction));
-        }
-        let of = if self.is_warm() {
-            fitting::exit
-        } else {
-            fitting::entrance
-        };
-        let open = of(1.0);
-        let k = of(free);
-        Ok(fitted(k, 0.1 + 0.45 * (k - open), 0.0))
-    }
-
-    /// Half-width: what fluids 1.3.1 has of Rennels, Crane, Idelchik, Miller and Hooper, 50 to
-    /// 100 mm, lies within 0.3·K + 0.08, of the dynamic pressure at the narrow end.
-    fn reducer(&self, friction: Friction) -> Result<Coefficient, Wrong> {
-        let (from, to) = (self.bore_mm, need(self.second_bore_mm, field::SECOND_BORE)?);
-        if (from - to).abs() < 1.0 {
-            return Err((field::SECOND_BORE, Problem::Contradiction));
-        }
+    /// K of the narrow end, and that end's dynamic pressure over the one where the flow enters.
+    fn reducer(&self, friction: f64) -> (f64, f64) {
+        let (from, to) = (self.bore_mm, self.second_bore_mm);
         let length_mm = 1000.0 * self.length_m.max(0.0);
-        let (k, narrow) = if from > to {
-            (fitting::narrowing(from, to, length_mm, friction.factor), to)
-        } else {
-            (
-                fitting::widening(to, from, length_mm, friction.factor),
-                from,
-            )
-        };
+        let narrows = from > to;
+        let (wide, narrow) = if narrows { (from, to) } else { (to, from) };
+        let k = fitting::cone(wide, narrow, length_mm, friction, narrows);
         let ratio = from / narrow;
-        let here = ratio * ratio * ratio * ratio;
-        Ok(fitted(k * here, (0.3 * k + 0.08) * here, 0.0))
+        (k, ratio * ratio * ratio * ratio)
     }
 
-    /// Of the whole flow's dynamic pressure. Half-width: Crane's own factors, 0.55 to 1.3, lie
-    /// within 0.35·K + 0.2.
-    fn branch(&self) -> Result<Coefficient, Wrong> {
-        let share = need(self.share, field::SHARE)?;
-        if share < 0.02 {
-            return Err((field::SHARE, Problem::Contradiction));
-        }
-        let angle = need(self.angle_deg, field::ANGLE)?;
-        if angle > 135.0 {
-            return Err((field::ANGLE, Problem::BeyondFormula));
-        }
-        let k = if self.turns() {
-            let (before, after) = self.ends_mm();
-            let side = if self.is_warm() { after } else { before };
-            let ratio = self.bore_mm / side;
-            let speed = share * ratio * ratio;
-            if self.is_warm() {
-                fitting::parting_off(speed, angle)
+    /// K of the whole flow's dynamic pressure.
+    fn branch(&self) -> f64 {
+        let share = self.share;
+        if !self.turns() {
+            return if self.is_warm() {
+                fitting::parting_straight(share)
             } else {
-                fitting::joining_aside(share, speed, angle)
-            }
-        } else if self.is_warm() {
-            fitting::parting_straight(share)
+                fitting::joining_straight(1.0 - share)
+            };
+        }
+        let ratio = self.bore_mm / or(self.second_bore_mm, self.bore_mm);
+        let speed = share * ratio * ratio;
+        if self.is_warm() {
+            fitting::parting_off(speed, self.angle_deg)
         } else {
-            fitting::joining_straight(1.0 - share)
-        };
-        Ok(fitted(k, 0.35 * k + 0.2, 0.0))
-    }
-
-    /// Angle of a bend: some, and no more than the formula is for.
-    fn turn(&self, most_deg: f64) -> Result<f64, Wrong> {
-        let angle = need(self.angle_deg, field::ANGLE)?;
-        if angle <= 0.0 {
-            Err((field::ANGLE, Problem::Contradiction))
-        } else if angle > most_deg {
-            Err((field::ANGLE, Problem::BeyondFormula))
-        } else {
-            Ok(angle)
+            fitting::joining_aside(share, speed, self.angle_deg)
         }
     }
 }
 
-fn need(value: f64, place: usize) -> Result<f64, Wrong> {
-    if value.is_nan() {
-        Err((place, Problem::Missing))
-    } else {
-        Ok(value)
-    }
+/// What was told, or what it is otherwise.
+fn or(told: f64, otherwise: f64) -> f64 {
+    if told.is_nan() { otherwise } else { told }
 }
 
-fn fitted(k: f64, fittings_half: f64, own_half: f64) -> Coefficient {
+/// A fitting of which other methods lie within a share of K and so much more.
+fn fitted(k: f64, share: f64, more: f64) -> Coefficient {
     Coefficient {
         k,
-        fittings_half,
+        fittings_half: share * k + more,
         flexible_half: 0.0,
-        own_half,
+        own_half: 0.0,
     }
 }

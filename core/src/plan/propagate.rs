@@ -7,7 +7,7 @@ use super::kind::Refusal;
 /// Most numbers that a sheet takes, rows included.
 pub const MOST_IN: usize = 288;
 /// Most numbers that a sheet gives, rows included.
-pub const MOST_OUT: usize = 160;
+pub const MOST_OUT: usize = 120;
 
 /// A function of numbers in order; it gives numbers in order. Not a number stands for "none".
 pub type Function = fn(&[f64], &mut [f64]) -> Result<(), Refusal>;

@@ -1,16 +1,12 @@
-//! One piece after the other in the order of the flow: which share of it each has, what it costs,
+//! One layout, piece by piece in the order of the flow: which share of it each has, what it costs,
 //! whether one follows from the other.
 
-use super::duct::{Air, DuctAir};
-use super::kind::{Problem, Refusal};
+use super::duct::Air;
+use super::duct_rows::{DuctAir, PieceGiven};
+use super::kind::Problem;
 use super::piece::{Piece, field};
 use super::piece_cost::Wrong;
 use super::row::Row;
-
-/// Layout A, as pieces name it.
-pub const A: f64 = 1.0;
-/// Layout B.
-pub const B: f64 = 2.0;
 
 /// Most that a bore can differ from the one before it; more needs a reducer between.
 const STEP: f64 = 0.1;
@@ -26,133 +22,117 @@ pub struct Stream {
     pub viscosity_pa_s: f64,
 }
 
-/// What one piece costs.
+/// A layout as a whole.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Cost {
-    /// Loss.
+pub struct Total {
+    /// Bends of both runs.
+    pub bends_deg: f64,
+    /// Length of both runs.
+    pub length_m: f64,
+    /// Loss of both runs, and what else there is.
     pub loss_pa: f64,
-    /// Speed where the flow enters.
-    pub speed_m_per_s: f64,
-    /// Share of the dynamic pressure.
-    pub coefficient: f64,
+    /// The piece that costs most, counted from 1.
+    pub dearest: f64,
 }
 
-/// Pieces among a sheet's numbers.
-#[derive(Debug, Clone, Copy)]
-pub struct Pieces<'a> {
-    numbers: &'a [f64],
-    /// How many numbers come before them.
-    others: usize,
+/// State of a run while its pieces are gone through.
+struct Along {
+    /// Share of the whole flow that is in it here.
+    share: f64,
+    /// Bore where the last piece ended, mm; not a number before the first.
+    bore_mm: f64,
 }
 
-impl<'a> Pieces<'a> {
-    /// The pieces after `others` other numbers.
-    #[must_use]
-    pub fn after(x: &'a [f64], others: usize) -> Self {
-        Self {
-            numbers: x.get(others..).unwrap_or_default(),
-            others,
+impl Along {
+    /// Checks that a piece begins with the bore that the one before it ends with.
+    fn follow(&mut self, piece: &Piece) -> Result<(), Wrong> {
+        let (enters, leaves) = piece.ends_mm();
+        if (enters - self.bore_mm).abs() > STEP * self.bore_mm {
+            return Err((field::BORE, Problem::Contradiction));
         }
-    }
-
-    /// All of them in order.
-    pub fn each(self) -> impl Iterator<Item = Piece> + 'a {
-        self.numbers
-            .chunks_exact(Piece::KINDS.len())
-            .map(Piece::read)
-    }
-
-    /// Which piece the number at `place` of the sheet belongs to, and that piece.
-    #[must_use]
-    pub fn of_number(self, place: usize) -> Option<(usize, Piece)> {
-        let row = place.checked_sub(self.others)? / Piece::KINDS.len();
-        Some((row, self.each().nth(row)?))
-    }
-
-    /// A refusal of a piece's field.
-    fn refused(self, piece: usize, (field, problem): Wrong) -> Refusal {
-        Refusal::at(self.others + piece * Piece::KINDS.len() + field, problem)
-    }
-
-    /// Whether there is such a layout: A is what is not B's alone, B needs a piece of its own.
-    #[must_use]
-    pub fn has(self, layout: f64) -> bool {
-        self.each().any(|piece| {
-            if layout < B {
-                piece.is_in(A)
-            } else {
-                piece.layout > A
-            }
-        })
-    }
-
-    /// Share of a layout's flow that goes through a piece. It parts at the branches before, or
-    /// joins at the ones after, on the return side; a branch itself is told by the whole.
-    fn share(self, layout: f64, place: usize, piece: &Piece) -> f64 {
-        let counts = |(i, other): &(usize, Piece)| {
-            let past = if piece.is_warm() {
-                *i < place
-            } else {
-                *i > place
-            };
-            past && other.is_warm() == piece.is_warm() && other.is_in(layout)
-        };
-        let others = self.each().enumerate().filter(counts);
-        others.map(|(_, other)| other.kept()).product()
-    }
-
-    /// What a piece costs in a layout; nothing where it is not in it.
-    ///
-    /// # Errors
-    /// A field that it needs or contradicts.
-    pub fn cost(
-        self,
-        layout: f64,
-        place: usize,
-        piece: &Piece,
-        given: &DuctAir,
-        air: &Air,
-    ) -> Result<Option<Cost>, Refusal> {
-        if !piece.is_in(layout) || !self.has(layout) {
-            return Ok(None);
-        }
-        let share = self.share(layout, place, piece);
-        let cost = cost(piece, given, air, share);
-        cost.map(Some).map_err(|wrong| self.refused(place, wrong))
-    }
-
-    /// Checks that in a layout each piece begins with the bore that the one before it ends with.
-    ///
-    /// # Errors
-    /// The bore that does not follow; more than a tenth needs a reducer between.
-    pub fn follow(self, layout: f64) -> Result<(), Refusal> {
-        let (mut cold, mut warm) = (f64::NAN, f64::NAN);
-        for (place, piece) in self.each().enumerate() {
-            if !piece.is_in(layout) {
-                continue;
-            }
-            let bore = if piece.is_warm() {
-                &mut warm
-            } else {
-                &mut cold
-            };
-            let (enters, leaves) = piece.ends_mm();
-            if (enters - *bore).abs() > STEP * *bore {
-                return Err(self.refused(place, (field::BORE, Problem::Contradiction)));
-            }
-            *bore = leaves;
-        }
+        self.bore_mm = leaves;
         Ok(())
     }
+
+    /// Takes the run through a piece; gives the share of the flow that the piece's cost is of: at a
+    /// branch the whole, before the flow parts or after it joins.
+    fn pass(&mut self, piece: &Piece) -> f64 {
+        let before = self.share;
+        if piece.is_warm() {
+            self.share *= piece.kept();
+            before
+        } else {
+            self.share /= piece.kept();
+            self.share
+        }
+    }
 }
 
-/// What a piece costs with a share of the whole flow.
-fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, Wrong> {
-    let stream = if piece.is_warm() {
-        &air.warm
-    } else {
-        &air.cold
+/// Goes through the pieces of a layout, 0 for A and 1 for B, and leaves what each costs among the
+/// pieces' results `rows`. Where `only` one was moved, the others' stand there already.
+///
+/// # Errors
+/// Place of a piece, and what is wrong with it.
+pub fn layout(
+    pieces: &[Piece],
+    layout: usize,
+    only: Option<usize>,
+    given: &DuctAir,
+    air: &Air,
+    rows: &mut [f64],
+) -> Result<Total, (usize, Wrong)> {
+    // Flows join on the way to the heater, where the share is whole.
+    let joining = pieces.iter().filter(|p| !p.is_warm() && p.is_in(layout));
+    let start = |share| Along {
+        share,
+        bore_mm: f64::NAN,
     };
+    let mut runs = (start(joining.map(Piece::kept).product()), start(1.0));
+    let mut total = Total {
+        bends_deg: 0.0,
+        length_m: 0.0,
+        loss_pa: given.other_loss_pa.max(0.0),
+        dearest: f64::NAN,
+    };
+    let mut most_pa = f64::NEG_INFINITY;
+    let rows = rows.chunks_exact_mut(PieceGiven::KINDS.len());
+    for ((place, piece), row) in pieces.iter().enumerate().zip(rows) {
+        if !piece.is_in(layout) {
+            continue;
+        }
+        let (along, stream) = if piece.is_warm() {
+            (&mut runs.1, &air.warm)
+        } else {
+            (&mut runs.0, &air.cold)
+        };
+        if only.is_none() {
+            along.follow(piece).map_err(|wrong| (place, wrong))?;
+        }
+        let share = along.pass(piece);
+        if only.is_none_or(|only| only == place) {
+            spend(piece, given, stream, share, layout, row).map_err(|wrong| (place, wrong))?;
+        }
+        let loss_pa = row.get(layout).copied().unwrap_or(f64::NAN);
+        total.bends_deg += piece.bends_deg();
+        total.length_m += piece.along_m();
+        total.loss_pa += loss_pa;
+        if loss_pa > most_pa {
+            most_pa = loss_pa;
+            total.dearest = (place + 1) as f64;
+        }
+    }
+    Ok(total)
+}
+
+/// Leaves what a piece costs with a share of the whole flow.
+fn spend(
+    piece: &Piece,
+    given: &DuctAir,
+    stream: &Stream,
+    share: f64,
+    layout: usize,
+    row: &mut [f64],
+) -> Result<(), Wrong> {
     let bore_m = 0.001 * piece.bore_mm;
     let area = core::f64::consts::FRAC_PI_4 * bore_m * bore_m;
     let mass = share * stream.mass_kg_per_s;
@@ -162,9 +142,14 @@ fn cost(piece: &Piece, given: &DuctAir, air: &Air, share: f64) -> Result<Cost, W
         + given.fittings_spread * k.fittings_half
         + given.flexible_spread * k.flexible_half
         + piece.spread * k.own_half;
-    Ok(Cost {
-        loss_pa: coefficient * 0.5 * stream.density_kg_per_m3 * speed * speed,
-        speed_m_per_s: speed,
-        coefficient,
-    })
+    let loss_pa = coefficient * 0.5 * stream.density_kg_per_m3 * speed * speed;
+    if let [a, b, its_speed, its_coefficient] = row {
+        *(if layout == 0 { &mut *a } else { b }) = loss_pa;
+        // Of layout A, where it is in both.
+        if layout == 0 || a.is_nan() {
+            *its_speed = speed;
+            *its_coefficient = coefficient;
+        }
+    }
+    Ok(())
 }

@@ -7,13 +7,13 @@ use super::burn::{self, Burn, BurnGiven};
 use super::clearance::{self, Clearances, ClearancesGiven};
 use super::cut;
 use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
-use super::duct::{self, DuctAir, DuctsGiven, PieceGiven};
-use super::fan::{self, FanAir, FanGiven, PieceAtDuty};
+use super::duct;
+use super::duct_rows::{self, DuctAir, DuctsGiven, PieceGiven};
 use super::fit::{self, Fit, FitGiven, InTheWay};
 use super::fuel_pressure::{self, FuelPressure, FuelPressureGiven};
 use super::fuel_run::{self, FuelRun, FuelRunGiven};
 use super::grille::{self, Opening, OpeningGiven, ReturnAir, ReturnAirGiven};
-use super::kind::Kind;
+use super::kind::Kinds;
 use super::piece::Piece;
 use super::prime::{self, Prime, PrimeGiven};
 use super::propagate::{Function, Moved};
@@ -32,6 +32,8 @@ pub struct Checked {
     /// Whether it is told by something that can break the limit but never keep it: a lower bound
     /// of what the limit is for.
     pub only_beyond: bool,
+    /// Whether it is one of several ways to do it: what is chosen of them has a check of its own.
+    pub alternative: bool,
 }
 
 impl Checked {
@@ -42,6 +44,16 @@ impl Checked {
             output,
             bound,
             only_beyond: false,
+            alternative: false,
+        }
+    }
+
+    /// One of several ways to do it.
+    #[must_use]
+    pub const fn alternative(output: usize, bound: BoundId) -> Self {
+        Self {
+            alternative: true,
+            ..Self::new(output, bound)
         }
     }
 }
@@ -50,13 +62,13 @@ impl Checked {
 #[derive(Debug, Clone, Copy)]
 pub struct Form {
     /// Its inputs.
-    pub inputs: &'static [Kind],
+    pub inputs: Kinds,
     /// The inputs of each row that follows.
-    pub row: &'static [Kind],
+    pub row: Kinds,
     /// Its results.
-    pub outputs: &'static [Kind],
+    pub outputs: Kinds,
     /// The results of each row, after those.
-    pub row_outputs: &'static [Kind],
+    pub row_outputs: Kinds,
     /// Which results are held against which limit.
     pub checks: &'static [Checked],
     /// Which results of each row are, by their place in the row.
@@ -98,8 +110,6 @@ pub enum Sheet {
     AirFlow,
     /// Openings for the air that comes back: [`grille`].
     ReturnAir,
-    /// Where fan and ducts settle: [`fan`].
-    FanDuty,
     /// Unevenness by straightedge and feeler gauge: [`support`].
     Support,
     /// Unevenness by two tilts: [`twist`].
@@ -127,7 +137,6 @@ impl Sheet {
         Self::Ducts,
         Self::AirFlow,
         Self::ReturnAir,
-        Self::FanDuty,
         Self::Support,
         Self::Twist,
         Self::FuelRun,
@@ -147,7 +156,7 @@ impl Sheet {
                 ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
             },
             Self::Ducts => Form {
-                checks: duct::CHECKS,
+                checks: duct_rows::CHECKS,
                 moved: Some(duct::ducts_moved),
                 ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
             },
@@ -158,11 +167,6 @@ impl Sheet {
             Self::ReturnAir => Form {
                 checks: grille::CHECKS,
                 ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
-            },
-            Self::FanDuty => Form {
-                checks: fan::CHECKS,
-                moved: Some(fan::fan_duty_moved),
-                ..listed::<FanAir, Piece, FanGiven, PieceAtDuty>(fan::fan_duty)
             },
             Self::Support => Form {
                 row: SupportLine::KINDS,
@@ -215,7 +219,6 @@ impl Sheet {
             Self::ReturnAir => {
                 listed_names::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>("return_air")
             }
-            Self::FanDuty => listed_names::<FanAir, Piece, FanGiven, PieceAtDuty>("fan_duty"),
             Self::Support => Names {
                 row: SupportLine::NAMES,
                 row_outputs: SupportLineGiven::NAMES,

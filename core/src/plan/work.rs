@@ -1,7 +1,7 @@
 //! One sheet worked out: inputs checked, results with uncertainties, verdicts.
 
 use super::bound::{Judged, judge};
-use super::kind::{Kind, Problem, Refusal, Unit};
+use super::kind::{Kind, Kinds, Problem, Refusal, Unit};
 use super::propagate::{MOST_IN, MOST_OUT, propagate};
 use super::sheets::{Checked, Form, Sheet};
 
@@ -117,7 +117,7 @@ impl Sheet {
 }
 
 /// Standard uncertainty of an input; `None` where its half-width can't be.
-fn standard(kind: Kind, x: f64, told: f64) -> Option<f64> {
+fn standard(kind: &Kind, x: f64, told: f64) -> Option<f64> {
     if x.is_nan() || matches!(kind.unit, Unit::Choice | Unit::Count) {
         return Some(0.0);
     }
@@ -160,7 +160,7 @@ impl Worked {
     }
 
     /// The kind of the result at `place`.
-    fn output(&self, place: usize) -> Kind {
+    fn output(&self, place: usize) -> &'static Kind {
         at(self.form.outputs, self.form.row_outputs, place)
     }
 
@@ -215,7 +215,7 @@ impl Form {
     }
 
     /// The kind of the input at `place`.
-    fn kind(&self, place: usize) -> Kind {
+    fn kind(&self, place: usize) -> &'static Kind {
         at(self.inputs, self.row, place)
     }
 
@@ -238,8 +238,9 @@ impl Form {
 }
 
 /// The kind at `place` in a list that is followed by rows.
-fn at(first: &[Kind], row: &[Kind], place: usize) -> Kind {
+fn at(first: Kinds, row: Kinds, place: usize) -> &'static Kind {
+    const NONE: &Kind = &Kind::new(Unit::Ratio, 0.0, 0.0);
     let in_rows = || row.get(place.checked_sub(first.len())?.checked_rem(row.len())?);
     let kind = first.get(place).or_else(in_rows);
-    kind.copied().unwrap_or(Kind::new(Unit::Ratio, 0.0, 0.0))
+    kind.copied().unwrap_or(NONE)
 }
