@@ -13,9 +13,10 @@ const until = (ms) => `counts until ${clock(ms + 3_600_000)}`;
 export const text = {
   name: 'Plumbmark',
   start: {
-    lead: 'Hold the phone to the mounted part. It says within, beyond or not proven, and which way to move it.',
+    lead: 'Hold the phone to the mounted part, or type what the tape tells. It says within, beyond or not proven, and what to do about it.',
     allow: 'Allow sensors',
     tryout: 'Try-out, no sensors',
+    tape: 'Tape and tables, no sensors',
     captures: 'Captures',
     limits: 'Limits',
     settings: 'Units',

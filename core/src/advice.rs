@@ -84,6 +84,7 @@ impl Advice {
 /// Advice for a check that has been decided. `after` is the budget to expect of a reading after
 /// the move ([`Budget::after_a_move`]).
 #[must_use]
+#[inline(never)]
 pub fn advise(
     verdict: Verdict,
     why: Option<Why>,

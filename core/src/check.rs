@@ -103,6 +103,7 @@ impl Basis<'_> {
 
 /// Decides `check` by `limit`. `end_told` is what the eye said, where it was asked.
 #[must_use]
+#[inline(never)]
 pub fn decided(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Decided {
     let device = |c_body: Vec3| to_device(from.rotation, c_body);
     let budget_of = |c: Vec3| Budget::new(from.up, from.contact, device(c));
@@ -131,6 +132,7 @@ pub fn decided(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<E
 
 /// [`decided`] with margin, probability and advice.
 #[must_use]
+#[inline(never)]
 pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<End>) -> Outcome {
     let found = decided(check, from, limit, end_told);
     let Some(measured) = found.measured else {

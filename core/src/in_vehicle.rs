@@ -99,6 +99,7 @@ fn horizontal(up: Vec3) -> (Vec3, Vec3) {
 ///
 /// # Errors
 /// [`LevelRefusal::NoHeading`].
+#[inline(never)]
 pub fn in_vehicle(
     parked: &Outcome,
     from: &Basis<'_>,
@@ -230,6 +231,7 @@ impl Answers {
     }
 
     /// Contributions to an angle that answers to up in the vehicle by `c`, body frame.
+    #[inline(never)]
     fn budget(&self, c: Vec3, from: &Basis<'_>, vehicle: &Vehicle<'_>) -> Budget {
         let level = vehicle.level;
         let part_c = to_device(from.rotation, self.part.of(c));

@@ -143,6 +143,7 @@ impl Rest {
     ///
     /// # Errors
     /// [`NoReading::Settling`], [`NoReading::Drifting`].
+    #[inline(never)]
     pub fn by_orientation(&self) -> Result<UpEstimate, NoReading> {
         let settled = self.settled.as_ref().ok_or(NoReading::Settling)?;
         if self.drift_deg > 2.0 * DRIFT_DEG {

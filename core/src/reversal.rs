@@ -96,6 +96,7 @@ const SHOWN: f32 = 0.25;
 ///
 /// # Errors
 /// [`TurnRefusal::Tipped`], [`TurnRefusal::ZeroTooLarge`].
+#[inline(never)]
 pub fn turned(
     first: &UpEstimate,
     second: &UpEstimate,
@@ -129,6 +130,7 @@ pub fn turned(
 ///
 /// # Errors
 /// [`TurnRefusal`].
+#[inline(never)]
 pub fn find_zero(placements: &[UpEstimate], contact: &Contact) -> Result<FoundZero, TurnRefusal> {
     match placements {
         [first, second] => pair_zero(first, second, contact),

@@ -149,6 +149,7 @@ test('US units of the sheets are those of NIST', () => {
 
 test('a value beside a limit is not rounded across it, and U only up', () => {
   assert.deepEqual(valueAndU(101.58, 2.31, 'mm', 'metric', [101.6]), { value: '101.58', u: '± 2.31 mm' });
+  assert.deepEqual(valueAndU(120, Infinity, 'pa', 'metric'), { value: '120', u: '± ∞ Pa' });
   for (let u = 0.003; u < 40; u *= 1.37) {
     const { u: shown } = valueAndU(100, u, 'mm', 'metric');
     assert.ok(Number(shown.split(' ')[1]) >= u - 1e-9, shown);

@@ -7,7 +7,7 @@ import sys
 
 import numpy as np
 
-MODULES = ["clearances", "ducts"]
+MODULES = ["clearances", "place", "ducts", "fuel", "support"]
 
 
 class Answers:

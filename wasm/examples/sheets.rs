@@ -5,7 +5,8 @@ use plumbmark::limits::Basis;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::{BoundId, Section};
 use plumbmark::plan::bound_error::{BoundError, LONGEST};
-use plumbmark::plan::kind::{Kind, Problem, Slip, Unit};
+use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
+use plumbmark::plan::orientation::Orientation;
 use plumbmark::plan::sheets::Checked;
 use plumbmark::plan::usage::{Known, LAW, USAGE};
 use serde::Serialize;
@@ -21,6 +22,17 @@ struct Sheets {
     /// Field and problem by code, from 1.
     bound_errors: [(&'static str, &'static str); 9],
     longest_text: usize,
+    /// The ways that the heater can stand in a compartment, by their places in core's list.
+    orientations: Vec<OrientationEntry>,
+}
+
+#[derive(Serialize)]
+struct OrientationEntry {
+    /// Where the heater's x, y and z point, in the compartment.
+    axes: [[i8; 3]; 3],
+    allowed: bool,
+    /// Place of its room among the results of the sheet "fit".
+    lay: usize,
 }
 
 #[derive(Serialize)]
@@ -56,6 +68,7 @@ struct CheckedEntry {
     output: usize,
     bound: &'static str,
     only_beyond: bool,
+    alternative: bool,
 }
 
 #[derive(Serialize)]
@@ -78,7 +91,7 @@ struct KnownEntry {
     reason: &'static str,
 }
 
-fn fields(names: &[&'static str], kinds: &[Kind]) -> Vec<FieldEntry> {
+fn fields(names: &[&'static str], kinds: Kinds) -> Vec<FieldEntry> {
     let each = names.iter().zip(kinds);
     each.map(|(&name, kind)| FieldEntry {
         name,
@@ -92,7 +105,7 @@ fn fields(names: &[&'static str], kinds: &[Kind]) -> Vec<FieldEntry> {
     .collect()
 }
 
-fn results(names: &[&'static str], kinds: &[Kind]) -> Vec<ResultEntry> {
+fn results(names: &[&'static str], kinds: Kinds) -> Vec<ResultEntry> {
     let each = names.iter().zip(kinds);
     each.map(|(&name, kind)| ResultEntry {
         name,
@@ -106,6 +119,7 @@ fn checks(all: &[Checked]) -> Vec<CheckedEntry> {
         output: c.output,
         bound: c.bound.name(),
         only_beyond: c.only_beyond,
+        alternative: c.alternative,
     };
     all.iter().map(entry).collect()
 }
@@ -134,6 +148,14 @@ fn bound(id: &BoundId) -> BoundEntry {
     }
 }
 
+fn orientation(o: Orientation) -> OrientationEntry {
+    OrientationEntry {
+        axes: o.axes(),
+        allowed: o.is_allowed(),
+        lay: o.lay(),
+    }
+}
+
 fn known(k: &Known) -> KnownEntry {
     KnownEntry {
         id: k.id.name(),
@@ -156,6 +178,7 @@ fn main() {
         slips: Slip::ALL,
         bound_errors: BoundError::NAMES,
         longest_text: LONGEST,
+        orientations: Orientation::ALL.into_iter().map(orientation).collect(),
     };
     let lists = serde_json::to_string(&lists).expect("lists of names and numbers");
     println!("export default {lists};");

@@ -80,9 +80,12 @@ export class Answers {
     const t = ctx.plan.words;
     const { system } = ctx.settings;
     const { unit, dominant } = a.result;
+    if (a.result.u === Infinity) return t.unbounded;
     if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
     if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
+    const own = words.advice?.[`${a.result.name}.${a.verdict}`];
+    if (own) return own;
     if (Number.isNaN(a.change)) return a.only_beyond ? t.onlyBeyond : `${t.tooNarrow} ${mostly}`;
     const change = words.change?.[a.bound] ?? t.change;
     const move = change(widthWithUnit(a.change, unit, system), a.change > 0);

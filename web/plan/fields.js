@@ -35,9 +35,14 @@ export function convertRow(row, entries, from, to) {
   }
 }
 
+/** Whether a number is a place within a spread: its middle, never asked. @param {FieldEntry} entry */
+export const isSpread = ({ name }) => name.endsWith('spread');
+
 /** Core's number and half-width of a field as typed; NaN where nothing is.
  * @param {Row} row @param {FieldEntry} entry @param {'metric' | 'us'} system throws where it is no number */
-function numbersOf(row, { name, unit }, system) {
+function numbersOf(row, entry, system) {
+  const { name, unit } = entry;
+  if (isSpread(entry)) return { x: 0, half: NaN };
   const typed = parseNumber(row.typed[name] ?? '');
   const half = parseNumber(row.half[name] ?? '');
   return {
@@ -141,7 +146,7 @@ export class SheetField {
 
   /** The half-width's own field, for the list a tap deeper. */
   halfRow() {
-    if (!this.half) return null;
+    if (!this.half || isSpread(this.entry)) return null;
     const unit = unitLabel(this.entry.unit, this.ctx.settings.system);
     return h(
       'div',

@@ -6,19 +6,36 @@ import { worstFirst } from '../sentences.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
 import { catalogue } from './model.js';
+import { fuel } from './fuel.js';
+import { fuelSheet } from './fuel-sheets.js';
 import { guide } from './guide.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
+import { support } from './support.js';
 
 /** @typedef {import('../app.js').Context} Context */
 
+/** The fuel's sheets, each with a screen of its own. */
+const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
+
 /** The sheets of each section. @type {Record<string, string[]>} */
-const SHEETS = { place: ['clearances'] };
+const SHEETS = {
+  place: ['clearances'],
+  support: ['support', 'twist'],
+  fuel: FUEL,
+};
 
 /** What the context has while this half is loaded. */
 export class Plan {
   words = words;
-  screens = { guide, limits, place };
+  screens = {
+    guide,
+    limits,
+    place,
+    support,
+    fuel,
+    ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
+  };
   /** @type {Map<string, Kept>} */ #kept = new Map();
 
   /** Takes over what the store holds. @param {Context} ctx */

@@ -12,7 +12,7 @@
 
 import { button, h, say } from '../dom.js';
 import { Answers } from './answers.js';
-import { convertRow, SheetField } from './fields.js';
+import { convertRow, isSpread, SheetField } from './fields.js';
 import { sheetEntry, work } from './model.js';
 import { toShown, limitWithUnit } from './units.js';
 import { Working } from './working.js';
@@ -27,9 +27,13 @@ import { Working } from './working.js';
  * @typedef {object} SheetWords
  * @property {Record<string, string | [string, string]>} fields label, or label and hint
  * @property {Record<string, string[]>} [choices] labels in core's order
+ * @property {Record<string, string>} [problems] by field and problem, where core's refusal needs
+ *   words of its own: `fuel_celsius.beyond_formula`
  * @property {Record<string, string>} results
  * @property {Record<string, string>} [how] formula and source of a result, for the working
  * @property {Record<string, (by: string, more: boolean) => string>} [change] by limit: what to do
+ * @property {Record<string, string>} [advice] by result and verdict, where no change of a number is
+ *   the way: `at_least_mm.beyond`
  * @property {(n: number) => string} [row] title of a row
  * @property {string} [addRow]
  */
@@ -154,7 +158,7 @@ export class SheetForm {
 
   /** A row's own elements: a section may lay them out its own way.
    * @type {(fields: SheetField[], i: number) => HTMLElement[]} */
-  rowBody = (fields) => fields.map((f) => f.el);
+  rowBody = (fields) => fields.filter((f) => !isSpread(f.entry)).map((f) => f.el);
 
   showRows() {
     const { rows } = this.kept.record;
@@ -227,7 +231,8 @@ export class SheetForm {
     );
     // In inches and feet the likely slip is another one; the range says enough.
     const told = problem === 'other_unit' && system === 'us' ? 'out_of_range' : problem;
-    field.complain(this.#problem(told, low, high, slip));
+    const own = this.words.problems?.[`${place.entry.name}.${problem}`];
+    field.complain(own ?? this.#problem(told, low, high, slip));
     return t.seeField;
   }
 

@@ -1,6 +1,7 @@
 // The working of a sheet, line by line: what it was given, what core made of it, by which formula.
 
 import { h } from '../dom.js';
+import { isSpread } from './fields.js';
 import { valueAndU, withUnit, widthWithUnit } from './units.js';
 
 /** @typedef {import('./sheet.js').SheetForm} SheetForm */
@@ -30,7 +31,7 @@ export class Working {
     const { ctx, x, half } = this.form;
     const { system } = ctx.settings;
     return this.form.all.flatMap((field, i) => {
-      if (Number.isNaN(x[i])) return [];
+      if (Number.isNaN(x[i]) || isSpread(field.entry)) return [];
       const { unit, name, half_width, half_share } = field.entry;
       const assumed = half_width + half_share * Math.abs(x[i]);
       const width = Number.isNaN(half[i]) ? assumed : half[i];

@@ -1,4 +1,5 @@
-// The four parts in the order of the work, each with its latest capture.
+// Everything in the order of the work: sections with their sheets' worst answer, parts with that of
+// their latest capture.
 
 import { button, h } from '../dom.js';
 import { allChecks, worstFirst } from '../sentences.js';
@@ -9,6 +10,9 @@ import { levelState } from './level.js';
 
 /** @param {Record<string, any>} table @param {string} name @returns {[string, string]} */
 const of = (table, name) => table[name];
+
+/** What must be known before the first cut comes first. */
+const ORDER = ['place', 'support', 'level', 'heater', 'ducts', 'fuel', 'pump', 'filter', 'pipe'];
 
 /** The worst verdict of a part's latest captures, as parked and in the vehicle, or null.
  * @param {Context} ctx @param {string} part */
@@ -28,14 +32,16 @@ export function partVerdict(ctx, part) {
 }
 
 /** A section of the tape-measure half. Its answer comes once that half is loaded.
- * @param {Context} ctx @param {string} name */
-function section(ctx, name) {
+ * @param {Context} ctx @param {string} name
+ * @param {(verdict: import('../types.js').Verdict) => void} found */
+function section(ctx, name, found) {
   const t = ctx.text.sections;
   const words = of(t, name);
   const verdict = h('span', {}, verdictFrame(null, '…'));
   ctx.loadPlan().then((plan) => {
     /** @type {import('../plan/model.js').Answer | null} */
     const worst = plan.worstOf(ctx, name);
+    found(worst?.verdict ?? 'none');
     verdict.replaceChildren(
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
@@ -58,9 +64,26 @@ function section(ctx, name) {
 export function parts(ctx) {
   const t = ctx.text.parts;
   const n = { beyond: 0, not_proven: 0, within: 0, none: 0 };
-  const rows = ctx.engine.catalogue.parts.map(({ id }) => {
+  const summary = h('p', { class: 'summary', role: 'status' });
+  /** @param {import('../types.js').Verdict} verdict */
+  const count = (verdict) => {
+    n[verdict] += 1;
+    summary.textContent = t.summary(n);
+  };
+  const level = h(
+    'button',
+    { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
+    h(
+      'span',
+      { class: 'words' },
+      h('b', {}, ctx.text.level.title),
+      h('small', {}, levelState(ctx)),
+    ),
+  );
+  const rows = new Map([['level', h('li', {}, level)]]);
+  for (const { id } of ctx.engine.catalogue.parts) {
     const worst = partVerdict(ctx, id);
-    n[worst?.verdict ?? 'none'] += 1;
+    count(worst?.verdict ?? 'none');
     const row = h(
       'button',
       {
@@ -74,27 +97,19 @@ export function parts(ctx) {
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis)
         : verdictFrame(null, t.unchecked),
     );
-    return h('li', { 'data-part': id }, row);
-  });
-  // In the order of the work: what must be known before the first cut comes first.
-  const before = ['place'].map((name) => section(ctx, name));
-  const level = h(
-    'button',
-    { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
-    h(
-      'span',
-      { class: 'words' },
-      h('b', {}, ctx.text.level.title),
-      h('small', {}, levelState(ctx)),
-    ),
-  );
+    rows.set(id, h('li', { 'data-part': id }, row));
+  }
   return frame(
     ctx,
     'parts',
     t.title,
     [
-      h('p', { class: 'summary' }, t.summary(n)),
-      h('ul', { class: 'rows' }, ...before, h('li', {}, level), ...rows),
+      summary,
+      h(
+        'ul',
+        { class: 'rows' },
+        ...ORDER.map((name) => rows.get(name) ?? section(ctx, name, count)),
+      ),
     ],
     [
       button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),

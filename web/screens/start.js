@@ -37,6 +37,7 @@ export function start(ctx) {
       h(
         'nav',
         { class: 'row' },
+        button(t.tape, 'tape', () => ctx.go('parts'), 'row'),
         button(t.captures, 'captures', () => ctx.go('captures'), 'lesser'),
         button(t.limits, 'limits', () => ctx.go('limits'), 'lesser'),
         button(t.settings, 'settings', () => ctx.go('settings'), 'lesser'),

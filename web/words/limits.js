@@ -45,7 +45,8 @@ export const bounds = {
     where: 'Technical data, overheat switch; fault table.',
   },
   return_area_cm2: { label: 'Free area for return air', ask: 'low', where: AIR },
-  fuel_bore_mm: { label: 'Bore of the fuel line', ask: 'both', where: LINE },
+  fuel_bore_mm: { label: 'Bore, tank to pump', ask: 'both', where: LINE },
+  fuel_bore_pressure_mm: { label: 'Bore, pump to heater', ask: 'both', where: LINE },
   suction_line_m: { label: 'Line from tank to pump', ask: 'high', where: LINE },
   pressure_line_m: { label: 'Line from pump to heater', ask: 'high', where: LINE },
   suction_lift_mm: { label: 'Pump above the fuel', ask: 'high', where: LINE },
@@ -74,6 +75,11 @@ export const bounds = {
     label: 'Standpipe to the tank’s floor',
     ask: 'low',
     where: 'Chapter on tapping the tank.',
+  },
+  engine_reserve_l: {
+    label: 'Fuel that must be left to the engine',
+    ask: 'low',
+    where: 'Rarely in a heater’s manual: what the engine needs to be started and driven to a pump.',
   },
   starts_in_a_row: {
     label: 'Starts in a row',

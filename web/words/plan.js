@@ -41,6 +41,8 @@ export const words = {
   /** @param {string} label */
   mostly: (label) => `± comes mostly from: ${label}. Measure that better.`,
   onlyBeyond: 'This way of measuring can find it wrong, never right.',
+  unbounded:
+    'So near to where the formulas end that nothing bounds it: see the first lines of the working.',
   tooNarrow: 'The limits lie closer together than this can tell.',
   /** @param {string} by @param {boolean} more */
   change: (by, more) => `${by} ${more ? 'more' : 'less'} would prove it.`,

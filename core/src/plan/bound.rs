@@ -25,46 +25,61 @@ pub enum Section {
 }
 
 macro_rules! bounds {
-    ($($(#[$doc:meta])* $id:ident $name:literal $section:ident $unit:ident $low:literal..$high:literal,)*) => {
+    (
+        entered { $($(#[$doc:meta])* $id:ident $name:literal $section:ident $unit:ident $low:literal..$high:literal,)* }
+        of_itself { $(#[$own_doc:meta])* $own:ident $own_name:literal $own_section:ident $own_unit:ident $own_low:literal.. }
+    ) => {
         /// What has a limit. The names carry the units.
         #[derive(Debug, Clone, Copy, PartialEq, Eq)]
         #[repr(u8)]
         pub enum BoundId {
             $($(#[$doc])* $id,)*
+            $(#[$own_doc])* $own,
         }
 
         impl BoundId {
-            /// All of them, in the order of the work.
+            /// All that are entered, in the order of the work.
             pub const ALL: &'static [Self] = &[$(Self::$id),*];
 
             /// Its name in limit sets.
             #[must_use]
             pub fn name(self) -> &'static str {
-                match self { $(Self::$id => $name,)* }
+                match self { $(Self::$id => $name,)* Self::$own => $own_name }
             }
 
             /// The part that it belongs to.
             #[must_use]
             pub fn section(self) -> Section {
-                match self { $(Self::$id => Section::$section,)* }
+                match self { $(Self::$id => Section::$section,)* Self::$own => Section::$own_section }
             }
 
             /// Its unit.
             #[must_use]
             pub fn unit(self) -> Unit {
-                match self { $(Self::$id => Unit::$unit,)* }
+                match self { $(Self::$id => Unit::$unit,)* Self::$own => Unit::$own_unit }
             }
 
             /// What a limit can be, in the unit.
             #[must_use]
             pub fn range(self) -> (f64, f64) {
-                match self { $(Self::$id => ($low as f64, $high as f64),)* }
+                match self {
+                    $(Self::$id => ($low as f64, $high as f64),)*
+                    Self::$own => ($own_low as f64, $own_low as f64),
+                }
+            }
+
+            /// The lowest and highest value permitted where no document is needed to know it. Nobody
+            /// enters such a limit.
+            #[must_use]
+            pub fn of_itself(self) -> Option<(f64, f64)> {
+                (self == Self::$own).then_some(($own_low as f64, f64::NAN))
             }
         }
     };
 }
 
 bounds! {
+    entered {
     /// Free space beyond the warm-air end.
     ClearOutletEnd "clear_outlet_end_mm" Place Mm 0..3000,
     /// Free space before the intake end.
@@ -97,8 +112,10 @@ bounds! {
     OutletAir "outlet_air_celsius" Ducts Celsius 20..200,
     /// Free area through which air comes back.
     ReturnArea "return_area_cm2" Ducts Cm2 0..5000,
-    /// Bore of the fuel line.
+    /// Bore of the fuel line from the tank to the pump.
     FuelBore "fuel_bore_mm" Fuel Mm 0..20,
+    /// Bore of the fuel line from the pump to the heater.
+    FuelBorePressure "fuel_bore_pressure_mm" Fuel Mm 0..20,
     /// Length of line from the tank to the pump.
     SuctionLine "suction_line_m" Fuel M 0..30,
     /// Length of line from the pump to the heater.
@@ -117,6 +134,8 @@ bounds! {
     FuelToHot "fuel_to_hot_mm" Fuel Mm 0..3000,
     /// From the standpipe's end to the tank's floor.
     StandpipeGap "standpipe_gap_mm" Fuel Mm 0..500,
+    /// Fuel that the engine's own pick-up still reaches when the heater draws air.
+    EngineReserve "engine_reserve_l" Fuel L 0..200,
     /// Starts in a row before a pause.
     StartsInARow "starts_in_a_row" Fuel Count 0..20,
     /// Length of the exhaust pipe.
@@ -135,6 +154,11 @@ bounds! {
     StartVoltage "start_voltage_v" Supply V 5..60,
     /// Fuse.
     Fuse "fuse_a" Supply A 1..100,
+    }
+    of_itself {
+        /// What is left where one thing must find room in another: what finds none does not fit.
+        SpareRoom "spare_room_mm" Place Mm 0..
+    }
 }
 
 /// What comes of holding a result against its limit.
@@ -191,7 +215,7 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
         verdict,
         why: None,
         margin,
-        change: if inside >= 0.0 {
+        change: if inside >= 0.0 || only_beyond {
             f64::NAN
         } else {
             settling(given, low, high)
@@ -205,10 +229,10 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
 fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let (value, u) = (given.value, given.u);
     let share = (u / value).abs();
-    let (up, down) = if given.unit == Unit::Mm {
-        (0.005, 0.0)
-    } else {
-        (share, share)
+    let (up, down) = match given.unit {
+        Unit::Mm => (0.005, 0.0),
+        Unit::M | Unit::Celsius => (share, 0.0),
+        _ => (share, share),
     };
     let u_at = |after: f64| u + (after - value) * if after > value { up } else { down };
     let after = if value - u < low {

@@ -61,6 +61,9 @@ pub enum Unit {
     A,
 }
 
+/// What a row's numbers are, in order. By reference, since many are alike.
+pub type Kinds = &'static [&'static Kind];
+
 /// What a field takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Kind {
@@ -116,6 +119,13 @@ impl Kind {
     #[must_use]
     pub const fn result(unit: Unit) -> Self {
         Self::new(unit, f64::NEG_INFINITY, f64::INFINITY)
+    }
+
+    /// The same of a result; where its interval leaves `low` to `high`, the formulas of its sheet
+    /// may not hold, and no other result of the sheet is bounded.
+    #[must_use]
+    pub const fn only_within(self, low: f64, high: f64) -> Self {
+        Self { low, high, ..self }
     }
 
     /// The same, known only to within half a width: `half_width` in the unit and a share of the

@@ -1,12 +1,12 @@
 //! A row of numbers with names: written once, read from a slice, written to a slice. So formulas
 //! see fields with units in their names, and a border sees numbers in order.
 
-use super::kind::Kind;
+use super::kind::Kinds;
 
 /// A row of numbers.
 pub trait Row: Sized {
     /// What each number is, in order.
-    const KINDS: &'static [Kind];
+    const KINDS: Kinds;
     /// What each number is called, in order.
     const NAMES: &'static [&'static str];
     /// Takes the numbers in order; none is a number where there are too few.
@@ -25,7 +25,7 @@ macro_rules! row {
         }
 
         impl $crate::plan::row::Row for $name {
-            const KINDS: &'static [$crate::plan::kind::Kind] = &[$($kind),*];
+            const KINDS: $crate::plan::kind::Kinds = &[$(&$kind),*];
             const NAMES: &'static [&'static str] = &[$(stringify!($field)),*];
 
             fn read(x: &[f64]) -> Self {

@@ -1,7 +1,7 @@
 //! One sheet worked out: inputs checked, results with uncertainties, verdicts.
 
 use super::bound::{Judged, judge};
-use super::kind::{Kind, Problem, Refusal, Unit};
+use super::kind::{Kind, Kinds, Problem, Refusal, Unit};
 use super::propagate::{MOST_IN, MOST_OUT, propagate};
 use super::sheets::{Checked, Form, Sheet};
 
@@ -13,7 +13,7 @@ pub const COVERAGE_FACTOR: f64 = 2.0;
 pub struct Given {
     /// Best value; not a number where the sheet had nothing to tell it from.
     pub value: f64,
-    /// Expanded uncertainty, two-sided 95 %.
+    /// Expanded uncertainty, two-sided 95 %; nothing for a place in a list.
     pub u: f64,
     /// Unit of both.
     pub unit: Unit,
@@ -77,6 +77,7 @@ impl Sheet {
                 worked.count(input, output, change);
             },
         );
+        worked.unbound_beyond_formula();
         Ok(worked)
     }
 
@@ -116,7 +117,7 @@ impl Sheet {
 }
 
 /// Standard uncertainty of an input; `None` where its half-width can't be.
-fn standard(kind: Kind, x: f64, told: f64) -> Option<f64> {
+fn standard(kind: &Kind, x: f64, told: f64) -> Option<f64> {
     if x.is_nan() || matches!(kind.unit, Unit::Choice | Unit::Count) {
         return Some(0.0);
     }
@@ -136,6 +137,33 @@ impl Worked {
         }
     }
 
+    /// Where a result that the formulas depend on may lie outside of where they hold, the others
+    /// can be anything.
+    fn unbound_beyond_formula(&mut self) {
+        let leaves = |place| {
+            let kind = self.output(place);
+            self.result(place)
+                .is_some_and(|g| g.value - g.u < kind.low || g.value + g.u > kind.high)
+        };
+        if !(0..self.given).any(leaves) {
+            return;
+        }
+        for place in 0..self.given {
+            let kind = self.output(place);
+            if let Some(variance) = self.variances.get_mut(place)
+                && kind.low.is_infinite()
+                && kind.high.is_infinite()
+            {
+                *variance = f64::INFINITY;
+            }
+        }
+    }
+
+    /// The kind of the result at `place`.
+    fn output(&self, place: usize) -> &'static Kind {
+        at(self.form.outputs, self.form.row_outputs, place)
+    }
+
     /// The result at `place`, those of the rows last.
     #[must_use]
     pub fn result(&self, place: usize) -> Option<Given> {
@@ -143,10 +171,14 @@ impl Worked {
             return None;
         }
         let (change, input) = *self.largest.get(place)?;
+        let unit = self.output(place).unit;
+        // A place in a list has no interval.
+        let listed = unit == Unit::Choice;
+        let variance = *self.variances.get(place)?;
         Some(Given {
             value: *self.values.get(place)?,
-            u: COVERAGE_FACTOR * libm::sqrt(*self.variances.get(place)?),
-            unit: at(self.form.outputs, self.form.row_outputs, place).unit,
+            u: COVERAGE_FACTOR * libm::sqrt(if listed { 0.0 } else { variance }),
+            unit,
             dominant: (change > 0.0).then_some(input),
         })
     }
@@ -158,10 +190,11 @@ impl Worked {
     }
 
     /// Holds a result against its limit: lowest and highest value permitted, not a number where
-    /// there is none.
+    /// there is none. A limit that needs no document ([`super::bound::BoundId::of_itself`]) stands.
     #[must_use]
     pub fn judged(&self, check: &Checked, low: f64, high: f64) -> Option<Judged> {
         let given = self.result(check.output)?;
+        let (low, high) = check.bound.of_itself().unwrap_or((low, high));
         Some(judge(&given, low, high, check.only_beyond))
     }
 }
@@ -182,7 +215,7 @@ impl Form {
     }
 
     /// The kind of the input at `place`.
-    fn kind(&self, place: usize) -> Kind {
+    fn kind(&self, place: usize) -> &'static Kind {
         at(self.inputs, self.row, place)
     }
 
@@ -205,8 +238,9 @@ impl Form {
 }
 
 /// The kind at `place` in a list that is followed by rows.
-fn at(first: &[Kind], row: &[Kind], place: usize) -> Kind {
+fn at(first: Kinds, row: Kinds, place: usize) -> &'static Kind {
+    const NONE: &Kind = &Kind::new(Unit::Ratio, 0.0, 0.0);
     let in_rows = || row.get(place.checked_sub(first.len())?.checked_rem(row.len())?);
     let kind = first.get(place).or_else(in_rows);
-    kind.copied().unwrap_or(Kind::new(Unit::Ratio, 0.0, 0.0))
+    kind.copied().unwrap_or(NONE)
 }

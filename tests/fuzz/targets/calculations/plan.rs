@@ -52,6 +52,7 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
         let given = worked.result(check.output).expect("a result");
         if judged.verdict == Verdict::Within {
             assert!(!check.only_beyond);
+            let (low, high) = check.bound.of_itself().unwrap_or((low, high));
             assert!(
                 low.is_nan() || given.value - given.u >= low,
                 "{judged:?} {given:?}"
