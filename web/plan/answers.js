@@ -22,8 +22,9 @@ export class Answers {
 
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
   show(answers) {
-    const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
-    const open = (answers ?? []).filter((a) => Number.isNaN(a.result.value));
+    const own = (answers ?? []).filter((a) => !a.alternative);
+    const told = own.filter((a) => !Number.isNaN(a.result.value));
+    const open = own.filter((a) => Number.isNaN(a.result.value));
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
     this.el.replaceChildren(

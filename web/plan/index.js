@@ -8,6 +8,8 @@ import { answersOf } from './fields.js';
 import { catalogue } from './model.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
+import { cut } from './cut.js';
+import { fit } from './fit.js';
 import { guide } from './guide.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
@@ -20,7 +22,7 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
 /** The sheets of each section. @type {Record<string, string[]>} */
 const SHEETS = {
-  place: ['clearances'],
+  place: ['clearances', 'fit', 'cut_plan'],
   support: ['support', 'twist'],
   fuel: FUEL,
 };
@@ -32,6 +34,8 @@ export class Plan {
     guide,
     limits,
     place,
+    cut,
+    fit,
     support,
     fuel,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
@@ -50,11 +54,12 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
-  /** The worst answer of a section; null where nothing was measured.
-   * @param {Context} ctx @param {string} section */
-  worstOf(ctx, section) {
-    const sheets = SHEETS[section] ?? [];
-    const answers = sheets.flatMap((name) => answersOf(ctx, name, this.keptOf(name).record));
-    return worstFirst(answers.filter((a) => !Number.isNaN(a.result.value)))[0] ?? null;
+  /** The worst answer of a section, or of one sheet; null where nothing was measured.
+   * @param {Context} ctx @param {string} name */
+  worstOf(ctx, name) {
+    const sheets = SHEETS[name] ?? [name];
+    const answers = sheets.flatMap((sheet) => answersOf(ctx, sheet, this.keptOf(sheet).record));
+    const told = answers.filter((a) => !a.alternative && !Number.isNaN(a.result.value));
+    return worstFirst(told)[0] ?? null;
   }
 }
