@@ -33,19 +33,20 @@ export function partVerdict(ctx, part) {
 
 /** A section of the tape-measure half. Its answer comes once that half is loaded.
  * @param {Context} ctx @param {string} name
- * @param {(verdict: import('../types.js').Verdict) => void} found */
-function section(ctx, name, found) {
+ * @param {(verdict: import('../types.js').Verdict) => void} count */
+function section(ctx, name, count) {
   const t = ctx.text.sections;
   const words = of(t, name);
   const verdict = h('span', {}, verdictFrame(null, '…'));
   ctx.loadPlan().then((plan) => {
-    /** @type {import('../plan/model.js').Answer | null} */
-    const worst = plan.worstOf(ctx, name);
-    found(worst?.verdict ?? 'none');
+    /** @type {{ worst: import('../plan/model.js').Answer | null, open: number }} */
+    const { worst: found, open } = plan.stateOf(ctx, name);
+    const worst = found?.verdict === 'within' && open ? null : found;
+    count(worst?.verdict ?? 'none');
     verdict.replaceChildren(
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
-        : verdictFrame(null, ctx.text.parts.unchecked),
+        : verdictFrame(null, found ? ctx.text.parts.open(open) : ctx.text.parts.unchecked),
     );
   });
   return h(
