@@ -82,8 +82,11 @@ export function parts(ctx) {
     ),
   );
   const rows = new Map([['level', h('li', {}, level)]]);
-  for (const { id } of ctx.engine.catalogue.parts) {
-    const worst = partVerdict(ctx, id);
+  for (const { id, checks } of ctx.engine.catalogue.parts) {
+    const found = partVerdict(ctx, id);
+    const taken = ctx.captures.flatMap((c) => c.report.checks.map((check) => check.id));
+    const open = checks.filter((check) => !taken.includes(check)).length;
+    const worst = found?.verdict === 'within' && open ? null : found;
     count(worst?.verdict ?? 'none');
     const row = h(
       'button',
@@ -96,7 +99,7 @@ export function parts(ctx) {
       h('span', { class: 'words' }, h('b', {}, t[id]), h('small', {}, t.sub[id])),
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis)
-        : verdictFrame(null, t.unchecked),
+        : verdictFrame(null, found ? t.open(open) : t.unchecked),
     );
     rows.set(id, h('li', { 'data-part': id }, row));
   }
