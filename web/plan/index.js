@@ -5,7 +5,7 @@ import { limits } from '../screens/limits.js';
 import { worstFirst } from '../sentences.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
-import { catalogue } from './model.js';
+import { catalogue, sheetEntry } from './model.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { guide } from './guide.js';
@@ -50,11 +50,20 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
-  /** The worst answer of a section; null where nothing was measured.
+  /** The worst answer of a section, and how many of its checks nothing was measured for: while
+   * there are any, the best of answers does not stand for the section.
    * @param {Context} ctx @param {string} section */
-  worstOf(ctx, section) {
-    const sheets = SHEETS[section] ?? [];
-    const answers = sheets.flatMap((name) => answersOf(ctx, name, this.keptOf(name).record));
-    return worstFirst(answers.filter((a) => !Number.isNaN(a.result.value)))[0] ?? null;
+  stateOf(ctx, section) {
+    const found = /** @type {import('./model.js').Answer[]} */ ([]);
+    let open = 0;
+    for (const name of SHEETS[section] ?? []) {
+      const answers = answersOf(ctx, name, this.keptOf(name).record);
+      const told = answers.filter((a) => !Number.isNaN(a.result.value));
+      found.push(...told);
+      // What can only find it beyond is no check that is missed.
+      const due = sheetEntry(name).entry.checks.filter((c) => !c.only_beyond).length;
+      open += Math.max(0, due - told.filter((a) => a.result.row === null && !a.only_beyond).length);
+    }
+    return { worst: worstFirst(found)[0] ?? null, open };
   }
 }

@@ -6,9 +6,9 @@
 //! from where the pilot hole comes out, which is as far off as the drill leaned.
 
 use super::bound::BoundId;
-use super::cut_piece::{PIECES, missing};
+use super::cut_piece::{Laid, missing};
 use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
-use super::flat::{ENDLESS_MM, Gap, Point, Turned, Upright};
+use super::flat::{ENDLESS_MM, Gap, Point, Upright};
 use super::kind::{Problem, Refusal};
 use super::row::Row;
 use super::sheets::Checked;
@@ -51,125 +51,119 @@ enum Extent {
 pub fn cut_plan(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let (fixed, rows) = x.split_at_checked(Cut::KINDS.len()).unwrap_or_default();
     let cut = Cut::read(fixed);
-    let pieces = cut.pieces()?;
-    let plate = cut.plate()?;
-    let laid = pieces.map(|piece| piece.map(|p| cut.lay(&p)));
-    let laid_plate = plate.map(|p| cut.lay(&p));
+    let laid = Laid::of(&cut, fixed)?;
     let width = CutGiven::KINDS.len();
     let (own, given) = to.split_at_mut_checked(width).unwrap_or_default();
     CutGiven {
-        reach_mm: reach(&laid, [0.0; 2]),
-        seal_spare_mm: plate.map_or(f64::NAN, |p| p.land_mm(&pieces) - cut.seal_mm),
+        reach_mm: laid.reach_mm([0.0; 2]),
+        seal_spare_mm: laid.spare_mm,
     }
     .write(own);
     let told = rows.chunks_exact(Obstacle::KINDS.len());
     let each = given.chunks_exact_mut(ObstacleGiven::KINDS.len());
-    for (i, (row, to)) in told.zip(each).enumerate() {
-        let first = Cut::KINDS.len() + i * Obstacle::KINDS.len();
+    let mut first = Cut::KINDS.len();
+    for (row, to) in told.zip(each) {
         let obstacle = Obstacle::read(row);
         let extent = obstacle
             .extent(&cut)
             .map_err(|r| Refusal::at(first + r.place, r.problem))?;
-        extent
-            .judge(&laid, laid_plate.filter(|_| obstacle.face < 0.5))
-            .write(to);
+        extent.judge(&laid, obstacle.face < 0.5).write(to);
+        first += Obstacle::KINDS.len();
     }
     Ok(())
 }
 
-/// Distance of the farthest point of the cut from `from`.
-fn reach(laid: &[Option<Turned>; PIECES], from: Point) -> f64 {
-    laid.iter()
-        .flatten()
-        .map(|t| t.reach_mm(from))
-        .fold(0.0, f64::max)
-}
-
 impl Extent {
-    fn judge(&self, laid: &[Option<Turned>; PIECES], plate: Option<Turned>) -> ObstacleGiven {
-        match self {
+    fn judge(&self, laid: &Laid, near: bool) -> ObstacleGiven {
+        let plate = laid.plate.as_ref().filter(|_| near);
+        let (gap, plate_gap_mm, area) = match self {
             Self::Box(area) => {
-                let gap = laid.iter().flatten().map(|t| t.gap(area)).fold(
-                    Gap {
-                        mm: f64::INFINITY,
-                        between: None,
-                    },
-                    |least, gap| if gap.mm < least.mm { gap } else { least },
-                );
-                given(&gap, plate.map(|p| p.gap(area).mm), area)
+                let mut least = Gap::ENDLESS;
+                for piece in laid.pieces() {
+                    let gap = piece.gap(area);
+                    if gap.mm < least.mm {
+                        least = gap;
+                    }
+                }
+                (least, plate.map(|p| p.gap(area).mm), *area)
             }
             Self::Round { from, distance_mm } => {
-                let none = Upright {
-                    low: [f64::NAN; 2],
-                    high: [f64::NAN; 2],
-                };
-                let gap = Gap {
-                    mm: distance_mm - reach(laid, *from),
-                    between: None,
-                };
-                given(&gap, plate.map(|p| distance_mm - p.reach_mm(*from)), &none)
+                let none = [f64::NAN; 2];
+                (
+                    Gap::without_ends(distance_mm - laid.reach_mm(*from)),
+                    plate.map(|p| distance_mm - p.reach_mm(*from)),
+                    Upright {
+                        low: none,
+                        high: none,
+                    },
+                )
             }
+        };
+        ObstacleGiven {
+            gap_mm: gap.mm,
+            plate_gap_mm: plate_gap_mm.unwrap_or(f64::NAN),
+            left_mm: area.low[0],
+            right_mm: area.high[0],
+            bottom_mm: area.low[1],
+            top_mm: area.high[1],
+            from_right_mm: gap.from[0],
+            from_up_mm: gap.from[1],
+            to_right_mm: gap.to[0],
+            to_up_mm: gap.to[1],
         }
-    }
-}
-
-fn given(gap: &Gap, plate_gap_mm: Option<f64>, area: &Upright) -> ObstacleGiven {
-    let (from, to) = gap.between.unwrap_or(([f64::NAN; 2], [f64::NAN; 2]));
-    ObstacleGiven {
-        gap_mm: gap.mm,
-        plate_gap_mm: plate_gap_mm.unwrap_or(f64::NAN),
-        left_mm: area.low[0],
-        right_mm: area.high[0],
-        bottom_mm: area.low[1],
-        top_mm: area.high[1],
-        from_right_mm: from[0],
-        from_up_mm: from[1],
-        to_right_mm: to[0],
-        to_up_mm: to[1],
     }
 }
 
 impl Obstacle {
     fn extent(&self, cut: &Cut) -> Result<Extent, Refusal> {
         let far = self.face > 0.5;
+        let flip = if far { -1.0 } else { 1.0 };
         let pilot = if far {
             [cut.lean_right * cut.panel_mm, cut.lean_up * cut.panel_mm]
         } else {
             [0.0; 2]
         };
-        let flip = if far { -1.0 } else { 1.0 };
         let square = [self.right_mm, self.up_mm, self.right_to_mm, self.up_to_mm];
         let by_square = square.iter().any(|n| !n.is_nan());
         let by_distance = !self.distance_mm.is_nan() || !self.direction_deg.is_nan();
-        match (by_square, by_distance) {
-            (true, true) => Err(Refusal::at(place::DISTANCE, Problem::Contradiction)),
-            (false, false) => Err(missing(place::RIGHT)),
-            (true, false) => {
-                let across = span(self.right_mm, self.right_to_mm, place::RIGHT)?;
-                let along = span(self.up_mm, self.up_to_mm, place::UP)?;
-                let sides = across.map(|x| pilot[0] + flip * x);
-                Ok(Extent::Box(Upright {
-                    low: [sides[0].min(sides[1]), pilot[1] + along[0]],
-                    high: [sides[0].max(sides[1]), pilot[1] + along[1]],
-                }))
-            }
-            (false, true) if self.distance_mm.is_nan() => Err(missing(place::DISTANCE)),
-            (false, true) if self.direction_deg.is_nan() => Ok(Extent::Round {
-                from: pilot,
-                distance_mm: self.distance_mm,
-            }),
-            (false, true) => {
-                let (sin, cos) = sin_cos_deg(self.direction_deg as f32);
-                let point = [
-                    pilot[0] + flip * self.distance_mm * f64::from(cos),
-                    pilot[1] + self.distance_mm * f64::from(sin),
-                ];
-                Ok(Extent::Box(Upright {
-                    low: point,
-                    high: point,
-                }))
-            }
+        if by_square && by_distance {
+            return Err(Refusal::at(place::DISTANCE, Problem::Contradiction));
         }
+        if by_distance {
+            return self.at_distance(pilot, flip);
+        }
+        if !by_square {
+            return Err(missing(place::RIGHT));
+        }
+        let [a, b] = span(self.right_mm, self.right_to_mm, place::RIGHT)?;
+        let [bottom, top] = span(self.up_mm, self.up_to_mm, place::UP)?;
+        let (a, b) = (flip * a, flip * b);
+        Ok(Extent::Box(Upright {
+            low: [pilot[0] + a.min(b), pilot[1] + bottom],
+            high: [pilot[0] + a.max(b), pilot[1] + top],
+        }))
+    }
+
+    fn at_distance(&self, pilot: Point, flip: f64) -> Result<Extent, Refusal> {
+        let distance_mm = self.distance_mm;
+        if distance_mm.is_nan() {
+            return Err(missing(place::DISTANCE));
+        }
+        if self.direction_deg.is_nan() {
+            return Ok(Extent::Round {
+                from: pilot,
+                distance_mm,
+            });
+        }
+        let (sin, cos) = sin_cos_deg(self.direction_deg as f32);
+        let point = [
+            pilot[0] + flip * distance_mm * f64::from(cos),
+            pilot[1] + distance_mm * f64::from(sin),
+        ];
+        Ok(Extent::Box(Upright {
+            low: point,
+            high: point,
+        }))
     }
 }
 

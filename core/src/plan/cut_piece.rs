@@ -6,23 +6,35 @@ use super::kind::{Problem, Refusal};
 use crate::trig::sin_cos_deg;
 
 /// Most pieces of a cut: a rectangle and four round holes.
-pub(super) const PIECES: usize = 5;
+const PIECES: usize = 5;
 
 /// Places in [`Cut`] of what is refused.
 mod place {
     pub const WIDTH: usize = 7;
     pub const HEIGHT: usize = 8;
     pub const CORNER: usize = 9;
-    pub const CIRCLES: usize = 10;
+    pub const HOLES: usize = 10;
     pub const PLATE: usize = 22;
 }
 
 /// A rectangle or a round hole, from the middle of the cut, before the turn.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Piece {
+struct Piece {
     middle: Point,
     half: Point,
     round_mm: f64,
+}
+
+/// The cut and its plate on the panel.
+#[derive(Debug)]
+pub(super) struct Laid {
+    pieces: [Turned; PIECES],
+    count: usize,
+    /// The plate.
+    pub plate: Option<Turned>,
+    /// What the plate has beyond the cut and the seal where it has least; not a number without a
+    /// plate.
+    pub spare_mm: f64,
 }
 
 /// The refusal of a number that was not told.
@@ -30,68 +42,128 @@ pub(super) const fn missing(place: usize) -> Refusal {
     Refusal::at(place, Problem::Missing)
 }
 
-impl Piece {
-    /// What this plate has beyond the pieces, where it has least.
-    pub(super) fn land_mm(&self, pieces: &[Option<Self>; PIECES]) -> f64 {
-        let beyond = |p: &Self| {
-            let side = |plate: f64, own: f64, off: f64| plate - own - p.round_mm - off.abs();
-            let [x, y] = [p.middle[0] - self.middle[0], p.middle[1] - self.middle[1]];
-            side(self.half[0], p.half[0], x).min(side(self.half[1], p.half[1], y))
+impl Laid {
+    /// Lays the pieces of a cut, `x` its numbers in order.
+    pub fn of(cut: &Cut, x: &[f64]) -> Result<Self, Refusal> {
+        let plate = cut.plate()?;
+        let nothing = Piece {
+            middle: [0.0; 2],
+            half: [0.0; 2],
+            round_mm: 0.0,
         };
-        pieces
-            .iter()
-            .flatten()
-            .map(beyond)
-            .fold(f64::INFINITY, f64::min)
+        let lay = Laying::of(cut);
+        let mut laid = Self {
+            pieces: [lay.piece(&nothing); PIECES],
+            count: 0,
+            plate: plate.map(|p| lay.piece(&p)),
+            spare_mm: if plate.is_some() {
+                f64::INFINITY
+            } else {
+                f64::NAN
+            },
+        };
+        let mut add = |piece: Option<Piece>| {
+            if let Some(piece) = piece
+                && let Some(to) = laid.pieces.get_mut(laid.count)
+            {
+                *to = lay.piece(&piece);
+                laid.count += 1;
+                if let Some(plate) = &plate {
+                    laid.spare_mm = laid.spare_mm.min(plate.beyond_mm(&piece) - cut.seal_mm);
+                }
+            }
+        };
+        add(cut.rectangle()?);
+        let holes = x.get(place::HOLES..place::PLATE).unwrap_or_default();
+        for (told, which) in holes.chunks_exact(3).zip(0..) {
+            add(round_hole(told, cut.wander_mm, place::HOLES + 3 * which)?);
+        }
+        if laid.count == 0 {
+            return Err(missing(place::WIDTH));
+        }
+        Ok(laid)
+    }
+
+    /// The pieces of the cut.
+    pub fn pieces(&self) -> &[Turned] {
+        self.pieces.get(..self.count).unwrap_or_default()
+    }
+
+    /// Distance of the farthest point of the cut from `from`.
+    pub fn reach_mm(&self, from: Point) -> f64 {
+        let each = self.pieces().iter();
+        each.fold(0.0, |most, piece| piece.reach_mm(from).max(most))
+    }
+}
+
+/// The way from the middle of the cut to the panel.
+struct Laying {
+    middle: Point,
+    turn: Point,
+}
+
+impl Laying {
+    fn of(cut: &Cut) -> Self {
+        let (sin, cos) = sin_cos_deg(cut.turn_deg as f32);
+        Self {
+            middle: [cut.right_mm, cut.up_mm],
+            turn: [f64::from(cos), f64::from(sin)],
+        }
+    }
+
+    fn piece(&self, piece: &Piece) -> Turned {
+        let ([x, y], [cos, sin]) = (piece.middle, self.turn);
+        Turned {
+            middle: [
+                self.middle[0] + x * cos - y * sin,
+                self.middle[1] + x * sin + y * cos,
+            ],
+            half: piece.half,
+            turn: self.turn,
+            round_mm: piece.round_mm,
+        }
+    }
+}
+
+impl Piece {
+    /// What this plate has beyond a piece on that of its four sides where it has least.
+    fn beyond_mm(&self, piece: &Self) -> f64 {
+        let side = |axis: fn(&Point) -> f64| {
+            let off = axis(&piece.middle) - axis(&self.middle);
+            axis(&self.half) - axis(&piece.half) - piece.round_mm - off.abs()
+        };
+        side(|p| p[0]).min(side(|p| p[1]))
     }
 }
 
 impl Cut {
-    pub(super) fn pieces(&self) -> Result<[Option<Piece>; PIECES], Refusal> {
-        let hole = |which: usize, told: [f64; 3]| {
-            round_hole(told, self.wander_mm, place::CIRCLES + 3 * which)
-        };
-        let pieces = [
-            self.rectangle()?,
-            hole(0, [self.a_diameter_mm, self.a_right_mm, self.a_up_mm])?,
-            hole(1, [self.b_diameter_mm, self.b_right_mm, self.b_up_mm])?,
-            hole(2, [self.c_diameter_mm, self.c_right_mm, self.c_up_mm])?,
-            hole(3, [self.d_diameter_mm, self.d_right_mm, self.d_up_mm])?,
-        ];
-        if pieces.iter().all(Option::is_none) {
-            return Err(missing(place::WIDTH));
-        }
-        Ok(pieces)
-    }
-
     fn rectangle(&self) -> Result<Option<Piece>, Refusal> {
-        let sides = [self.width_mm, self.height_mm];
-        if sides.iter().all(|s| s.is_nan()) && self.corner_mm.is_nan() {
+        if self.width_mm.is_nan() && self.height_mm.is_nan() && self.corner_mm.is_nan() {
             return Ok(None);
         }
-        if sides[0].is_nan() {
+        if self.width_mm.is_nan() {
             return Err(missing(place::WIDTH));
         }
-        if sides[1].is_nan() {
+        if self.height_mm.is_nan() {
             return Err(missing(place::HEIGHT));
         }
-        let half = sides.map(|s| 0.5 * s);
+        let smaller = 0.5 * self.width_mm.min(self.height_mm);
         // `max` passes over a radius that was not told.
         let corner = self.corner_mm.max(0.0);
-        if corner > half[0].min(half[1]) {
+        if corner > smaller {
             return Err(Refusal::at(place::CORNER, Problem::Contradiction));
         }
-        let half = half.map(|h| h + self.wander_mm);
-        let corner = corner.min(half[0].min(half[1]));
+        let corner = corner.min(smaller + self.wander_mm);
+        let half = |side: f64| 0.5 * side + self.wander_mm - corner;
         Ok(Some(Piece {
             middle: [0.0; 2],
-            half: half.map(|h| h - corner),
+            half: [half(self.width_mm), half(self.height_mm)],
             round_mm: corner,
         }))
     }
 
     /// The plate, from the middle of the cut.
-    pub(super) fn plate(&self) -> Result<Option<Piece>, Refusal> {
+    fn plate(&self) -> Result<Option<Piece>, Refusal> {
         let told = [
             self.plate_width_mm,
             self.plate_height_mm,
@@ -105,31 +177,19 @@ impl Cut {
             round_mm: 0.0,
         }))
     }
-
-    /// A piece on the panel.
-    pub(super) fn lay(&self, piece: &Piece) -> Turned {
-        let (sin, cos) = sin_cos_deg(self.turn_deg as f32);
-        let (sin, cos) = (f64::from(sin), f64::from(cos));
-        let [x, y] = piece.middle;
-        Turned {
-            middle: [
-                self.right_mm + x * cos - y * sin,
-                self.up_mm + x * sin + y * cos,
-            ],
-            half: piece.half,
-            turn: [cos, sin],
-            round_mm: piece.round_mm,
-        }
-    }
 }
 
-fn round_hole(told: [f64; 3], wander_mm: f64, place: usize) -> Result<Option<Piece>, Refusal> {
-    let [diameter, right, up] = told;
-    Ok(all_or_none(&told, place)?.then_some(Piece {
-        middle: [right, up],
-        half: [0.0; 2],
-        round_mm: 0.5 * diameter + wander_mm,
-    }))
+/// A round hole of a diameter, right and up.
+fn round_hole(told: &[f64], wander_mm: f64, place: usize) -> Result<Option<Piece>, Refusal> {
+    let all = all_or_none(told, place)?;
+    Ok(match told {
+        [diameter, right, up] if all => Some(Piece {
+            middle: [*right, *up],
+            half: [0.0; 2],
+            round_mm: 0.5 * diameter + wander_mm,
+        }),
+        _ => None,
+    })
 }
 
 /// Whether all are told; the first missing one where only some are.

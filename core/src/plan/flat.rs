@@ -36,15 +36,12 @@ impl Upright {
         ]
     }
 
-    fn corners(&self) -> [Point; 4] {
-        let ([left, bottom], [right, top]) = (self.low, self.high);
-        [[left, bottom], [right, bottom], [right, top], [left, top]]
-    }
-
-    fn middle(&self) -> Point {
+    /// Left or right by the first bit, bottom or top by the second.
+    fn corner(&self, which: u8) -> Point {
+        let end = |bit: u8, low: f64, high: f64| if which & bit == 0 { low } else { high };
         [
-            0.5 * (self.low[0] + self.high[0]),
-            0.5 * (self.low[1] + self.high[1]),
+            end(1, self.low[0], self.high[0]),
+            end(2, self.low[1], self.high[1]),
         ]
     }
 }
@@ -68,8 +65,35 @@ pub struct Turned {
 pub struct Gap {
     /// From edge to edge; below zero where they overlap: how far they would have to be moved.
     pub mm: f64,
-    /// The two nearest points, on the turned shape and on the other; none where they overlap.
-    pub between: Option<(Point, Point)>,
+    /// The nearest point of the turned shape; not numbers where they overlap.
+    pub from: Point,
+    /// The nearest point of the other.
+    pub to: Point,
+}
+
+impl Gap {
+    /// Of nothing to nothing.
+    pub const ENDLESS: Self = Self::without_ends(f64::INFINITY);
+
+    /// A gap whose ends are not known.
+    #[must_use]
+    pub const fn without_ends(mm: f64) -> Self {
+        Self {
+            mm,
+            from: [f64::NAN; 2],
+            to: [f64::NAN; 2],
+        }
+    }
+
+    /// The smaller of two.
+    fn or_between(self, from: Point, to: Point) -> Self {
+        let mm = length(minus(from, to));
+        if mm < self.mm {
+            Self { mm, from, to }
+        } else {
+            self
+        }
+    }
 }
 
 impl Turned {
@@ -95,15 +119,12 @@ impl Turned {
         }
     }
 
-    fn corners(&self) -> [Point; 4] {
-        self.own().corners().map(|p| self.outwards(p))
-    }
-
     /// Distance of its farthest point from `from`.
     #[must_use]
     pub fn reach_mm(&self, from: Point) -> f64 {
-        let far = self.corners().map(|c| length(minus(c, from)));
-        far.into_iter().fold(0.0, f64::max) + self.round_mm
+        let [x, y] = self.inwards(from);
+        let [half_x, half_y] = self.half;
+        length([x.abs() + half_x, y.abs() + half_y]) + self.round_mm
     }
 
     /// The gap to an upright box. Two convex shapes that don't overlap are nearest at a corner of
@@ -112,47 +133,52 @@ impl Turned {
     pub fn gap(&self, other: &Upright) -> Gap {
         let apart = self.parted_mm(other);
         if apart <= 0.0 {
-            return Gap {
-                mm: apart - self.round_mm,
-                between: None,
-            };
+            return Gap::without_ends(apart - self.round_mm);
         }
-        let own = self.corners().map(|c| (c, other.nearest(c)));
-        let theirs = other
-            .corners()
-            .map(|c| (self.outwards(self.own().nearest(self.inwards(c))), c));
-        let far = |&(a, b): &(Point, Point)| length(minus(a, b));
-        let pairs = own.into_iter().chain(theirs);
-        let (mm, between) = pairs.fold((f64::INFINITY, None), |best, pair| {
-            let mm = far(&pair);
-            if mm < best.0 { (mm, Some(pair)) } else { best }
-        });
-        let gap_mm = mm - self.round_mm;
+        let own = self.own();
+        let mut least = Gap::ENDLESS;
+        for which in 0..4 {
+            let corner = self.outwards(own.corner(which));
+            least = least.or_between(corner, other.nearest(corner));
+            let corner = other.corner(which);
+            let across = self.outwards(own.nearest(self.inwards(corner)));
+            least = least.or_between(across, corner);
+        }
+        let mm = least.mm - self.round_mm;
+        if mm <= 0.0 {
+            return Gap::without_ends(mm);
+        }
+        let share = self.round_mm / least.mm;
+        let [dx, dy] = minus(least.to, least.from);
+        let [x, y] = least.from;
         Gap {
-            mm: gap_mm,
-            between: between.filter(|_| gap_mm > 0.0).map(|(from, to)| {
-                let share = self.round_mm / mm;
-                let [dx, dy] = minus(to, from);
-                ([from[0] + share * dx, from[1] + share * dy], to)
-            }),
+            mm,
+            from: [x + share * dx, y + share * dy],
+            to: least.to,
         }
     }
 
     /// How far apart the boxes lie square to that side of either where it is most; below zero
     /// where no side parts them.
     fn parted_mm(&self, other: &Upright) -> f64 {
-        let way = minus(other.middle(), self.middle);
-        let half = minus(other.high, other.middle());
         let [cos, sin] = self.turn;
-        let along = |side: Point| {
-            let own = (dot(side, [cos, sin]) * self.half[0]).abs()
-                + (dot(side, [-sin, cos]) * self.half[1]).abs();
-            let theirs = (side[0] * half[0]).abs() + (side[1] * half[1]).abs();
-            dot(side, way).abs() - own - theirs
-        };
-        [[1.0, 0.0], [0.0, 1.0], [cos, sin], [-sin, cos]]
-            .map(along)
-            .into_iter()
-            .fold(f64::NEG_INFINITY, f64::max)
+        let sides = [[1.0, 0.0], [0.0, 1.0], [cos, sin], [-sin, cos]];
+        let mut most = f64::NEG_INFINITY;
+        for side in &sides {
+            most = most.max(self.parted_along_mm(other, *side));
+        }
+        most
+    }
+
+    fn parted_along_mm(&self, other: &Upright, side: Point) -> f64 {
+        let [cos, sin] = self.turn;
+        // Twice the middle, and twice half the size.
+        let sum = minus(other.high, [-other.low[0], -other.low[1]]);
+        let size = minus(other.high, other.low);
+        let way = [0.5 * sum[0] - self.middle[0], 0.5 * sum[1] - self.middle[1]];
+        let own = (dot(side, [cos, sin]) * self.half[0]).abs()
+            + (dot(side, [-sin, cos]) * self.half[1]).abs();
+        let theirs = 0.5 * ((side[0] * size[0]).abs() + (side[1] * size[1]).abs());
+        dot(side, way).abs() - own - theirs
     }
 }
