@@ -23,7 +23,10 @@ export class Answers {
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
   show(answers) {
     const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
-    const open = (answers ?? []).filter((a) => Number.isNaN(a.result.value));
+    const { silent = [] } = this.form.words;
+    const open = (answers ?? []).filter(
+      ({ result }) => Number.isNaN(result.value) && !silent.includes(result.name),
+    );
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
     this.el.replaceChildren(
