@@ -24,7 +24,7 @@ pub struct Given {
 /// A sheet worked out.
 #[derive(Debug, Clone)]
 pub struct Worked {
-    form: Form,
+    form: &'static Form,
     values: [f64; MOST_OUT],
     variances: [f64; MOST_OUT],
     largest: [(f64, usize); MOST_OUT],
