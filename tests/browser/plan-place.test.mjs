@@ -189,7 +189,10 @@ test('dangers are looked for one by one: by whom, with a photo or in words', asy
   assert.equal(await page.locator('.tick[data-done="yes"]').count(), 0);
   await tap(page, 'tick-cut_high_voltage');
   await tap(page, 'tick-reason');
-  assert.equal(await page.textContent('[data-tick="cut_high_voltage"] .trouble:not([hidden])'), shared.tick.needsWho);
+  assert.equal(
+    await page.textContent('[data-tick="cut_high_voltage"] .trouble:not([hidden])'),
+    shared.tick.needsWho,
+  );
   await page.fill('[id="t-cut_high_voltage-who"]', 'R. Sand');
   await page.fill('[id="t-cut_high_voltage-reason"]', 'camera behind the lining: none within 400 mm');
   await tap(page, 'tick-reason');
@@ -271,10 +274,7 @@ test('against trade usage the fit says so; without a clearance there is none', a
   await tap(page, 'tape');
   await tap(page, 'section-place');
   await tap(page, 'sheet-fit');
-  assert.equal(
-    await page.textContent('[data-sheet-state="fit"]'),
-    shared.missing(fit.fit.fields.top_mm),
-  );
+  assert.equal(await page.textContent('[data-sheet-state="fit"]'), shared.missing(fit.fit.fields.top_mm));
   assert.equal(await page.locator('.way-round').count(), 0);
 });
 

@@ -34,6 +34,7 @@ export function thingsOf(form, worked) {
       face: form.x[form.entry.inputs.length + row * form.entry.row.length],
       verdict: answer?.verdict ?? 'none',
       limit: answer?.limit ?? null,
+      why: answer?.why ?? null,
       u: answer?.result.u ?? NaN,
       .../** @type {Numbers} */ (Object.fromEntries(own.map((r) => [r.name, r.value]))),
     };
@@ -106,11 +107,14 @@ function thing(o, i, k, system) {
     (v) => k * v,
   );
   const label = `${i + 1}: ${withUnit(o.gap_mm, 'mm', system)}`;
+  // Above the middle of the line, beside it where the line stands.
+  const across = Math.abs(x2 - x1) > Math.abs(y2 - y1);
+  const at = { x: (x1 + x2) / 2 + (across ? 0 : 8), y: (y1 + y2) / 2 - (across ? 9 : -5) };
   return [
     shape,
     s('circle', { cx: x2, cy: y2, r: 3, class: cls }),
     path(`M${x1} ${y1}L${x2} ${y2}`, 'dimension', { 'data-verdict': o.verdict, 'data-thing': i }),
-    s('text', { x: x2, y: y2 - 6, class: 'small halo', 'text-anchor': 'middle' }, label),
+    s('text', { ...at, class: 'small halo', 'text-anchor': across ? 'middle' : 'start' }, label),
   ];
 }
 

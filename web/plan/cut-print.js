@@ -48,6 +48,7 @@ function table(form, worked) {
   const line = (/** @type {import('./cut-picture.js').Thing} */ o, /** @type {number} */ i) => {
     const gap = valueAndU(o.gap_mm, o.u, 'mm', system);
     const verdict = ctx.text.verdicts[o.verdict];
+    const why = /** @type {Record<string, string>} */ (ctx.text.whys)[o.why ?? ''];
     const usage = /** @type {Record<string, string>} */ (ctx.text.againstUsage)[
       o.limit?.basis ?? ''
     ];
@@ -56,7 +57,7 @@ function table(form, worked) {
       {},
       h('th', { scope: 'row' }, `${i + 1}, ${o.face === 1 ? t.far : t.near}`),
       h('td', {}, `${gap.value} ${gap.u}`),
-      h('td', {}, usage && o.verdict === 'within' ? `${verdict} ${usage}` : verdict),
+      h('td', {}, [verdict, why ?? (o.verdict === 'within' && usage)].filter(Boolean).join(': ')),
     );
   };
   const things = /** @type {import('./cut-picture.js').Thing[]} */ (thingsOf(form, worked));

@@ -3,9 +3,10 @@
 
 import { limits } from '../screens/limits.js';
 import { worstFirst } from '../sentences.js';
+import { words as cutWords } from '../words/cut.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
-import { catalogue } from './model.js';
+import { catalogue, sheetEntry } from './model.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { cut } from './cut.js';
@@ -26,6 +27,10 @@ const SHEETS = {
   support: ['support', 'twist'],
   fuel: FUEL,
 };
+
+/** What must have been looked for before a sheet's numbers stand for it.
+ * @type {Record<string, string[]>} */
+const TICKS = { cut_plan: Object.keys(cutWords.tick) };
 
 /** What the context has while this half is loaded. */
 export class Plan {
@@ -54,12 +59,25 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
-  /** The worst answer of a section, or of one sheet; null where nothing was measured.
-   * @param {Context} ctx @param {string} name */
-  worstOf(ctx, name) {
-    const sheets = SHEETS[name] ?? [name];
-    const answers = sheets.flatMap((sheet) => answersOf(ctx, sheet, this.keptOf(sheet).record));
-    const told = answers.filter((a) => !a.alternative && !Number.isNaN(a.result.value));
-    return worstFirst(told)[0] ?? null;
+  /** The worst answer of a section, or of one sheet, and how many of its checks nothing was measured
+   * for: while there are any, the best of answers does not stand for it.
+   * @param {Context} ctx @param {string} section */
+  stateOf(ctx, section) {
+    const found = /** @type {import('./model.js').Answer[]} */ ([]);
+    let open = 0;
+    for (const name of SHEETS[section] ?? [section]) {
+      const { record } = this.keptOf(name);
+      const all = answersOf(ctx, name, record);
+      const answers = all.filter((a) => !a.alternative);
+      const told = answers.filter((a) => !Number.isNaN(a.result.value));
+      found.push(...told);
+      // What can only find it beyond is no check that is missed.
+      const due = sheetEntry(name).entry.checks.filter(
+        (c) => !c.only_beyond && !c.alternative,
+      ).length;
+      open += (TICKS[name] ?? []).filter((id) => !record.ticks[id]).length;
+      open += Math.max(0, due - told.filter((a) => a.result.row === null && !a.only_beyond).length);
+    }
+    return { worst: worstFirst(found)[0] ?? null, open };
   }
 }

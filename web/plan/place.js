@@ -13,12 +13,19 @@ import { SheetForm } from './sheet.js';
 /** The screens beside this one, by their sheets. @type {Record<string, string>} */
 const SCREENS = { fit: 'fit', cut_plan: 'cut' };
 
-/** The way to another screen of the place, with its worst answer.
+/** The worst answer of a sheet in its frame; what is within stands for it only with nothing open.
  * @param {Context} ctx @param {string} sheet */
+function state(ctx, sheet) {
+  /** @type {{ worst: import('./model.js').Answer | null, open: number }} */
+  const { worst, open } = ctx.plan.stateOf(ctx, sheet);
+  if (!worst) return verdictFrame(null, ctx.text.parts.unchecked);
+  if (open && worst.verdict === 'within') return verdictFrame(null, ctx.text.parts.open(open));
+  return verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '');
+}
+
+/** The way to another screen of the place. @param {Context} ctx @param {string} sheet */
 function way(ctx, sheet) {
   const [title, sub] = words.sheets[sheet];
-  /** @type {import('./model.js').Answer | null} */
-  const worst = ctx.plan.worstOf(ctx, sheet);
   return h(
     'li',
     {},
@@ -31,9 +38,7 @@ function way(ctx, sheet) {
         click: () => ctx.go(SCREENS[sheet]),
       },
       h('span', { class: 'words' }, h('b', {}, title), h('small', {}, sub)),
-      worst
-        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
-        : verdictFrame(null, ctx.text.parts.unchecked),
+      state(ctx, sheet),
     ),
   );
 }

@@ -122,7 +122,7 @@ pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         .split_at_mut_checked(SupportGiven::KINDS.len())
         .unwrap_or_default();
     let mut largest = f64::NAN;
-    for (i, (line, to)) in lines.clone().zip(row_given).enumerate() {
+    for (i, line) in lines.clone().enumerate() {
         let line = SupportLine::read(line);
         let at = |place| fixed + i * width + place;
         if line.goes_mm.is_nan() && !line.stays_mm.is_nan() {
@@ -133,7 +133,9 @@ pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         }
         let gap_mm = gap_mm(&line);
         largest = largest.max(gap_mm);
-        *to = gap_mm;
+        if let Some(to) = row_given.get_mut(i) {
+            *to = gap_mm;
+        }
     }
     let found = largest + seal.edge_spread * seal.straightness_mm;
     let is_open = |line: &&Line| !is_read(&seal, **line, lines.clone().map(SupportLine::read));
