@@ -41,11 +41,13 @@ export const words = {
   innerWhy: 'As you look in through its door.',
   outer: 'Heater',
   clear: 'Free spaces, from the limits',
-  clearWhy: 'They turn with the heater. Only the limits set them, so that the manual’s word counts.',
+  clearWhy:
+    'They turn with the heater. Only the limits set them, so that the manual’s word counts.',
   toLimits: 'Enter them in the limits',
   notEntered: 'not entered',
   boxes: 'Things in the way',
-  boxesWhy: 'Each as a box round it: wheel arch, pipe, step. Their own room is not for hoses either.',
+  boxesWhy:
+    'Each as a box round it: wheel arch, pipe, step. Their own room is not for hoses either.',
   ways: 'Ways round',
   waysWhy:
     'Room is what is left on every side beyond the free spaces, at the best place. Hoses, ducts and your hands need more.',
