@@ -52,6 +52,7 @@ export const words = {
   panel: 'Panel and tools',
   panelWhy:
     'A drill by hand leans: where the pilot hole comes out is that far off. Its ± is in the list further down.',
+  lean: 'How the pilot drill leaned',
   where: 'Middle of the cut',
   rectangle: 'A rectangle',
   hole: 'A round hole',

@@ -3,6 +3,7 @@
 /** @param {string} by @param {boolean} more */
 const room = (by, more) => (more ? `${by} more room on every side would prove it.` : `${by} less.`);
 
+/** @type {Record<string, string | [string, string]>} */
 const fields = {
   inner_x_mm: ['From left to right', 'inside, where it is narrowest'],
   inner_y_mm: ['From the door inwards', 'inside, where it is narrowest'],
