@@ -22,11 +22,17 @@ export class Answers {
 
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
   show(answers) {
+<<<<<<< HEAD
+    const own = (answers ?? []).filter((a) => !a.alternative);
+    const told = own.filter((a) => !Number.isNaN(a.result.value));
+    const open = own.filter((a) => Number.isNaN(a.result.value));
+=======
     const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
     const { silent = [] } = this.form.words;
     const open = (answers ?? []).filter(
       ({ result }) => Number.isNaN(result.value) && !silent.includes(result.name),
     );
+>>>>>>> main
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
     this.el.replaceChildren(

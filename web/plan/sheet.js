@@ -13,7 +13,7 @@
 import { button, h, say } from '../dom.js';
 import { Answers } from './answers.js';
 import { convertRow, isSpread, SheetField } from './fields.js';
-import { sheetEntry, work } from './model.js';
+import { copiedFrom, sheetEntry, work } from './model.js';
 import { toShown, limitWithUnit } from './units.js';
 import { Working } from './working.js';
 
@@ -80,9 +80,11 @@ export class SheetForm {
     const choices = this.words.choices?.[entry.name]?.map(
       (word, i) => /** @type {[string, string]} */ ([String(i), word]),
     );
-    return new SheetField(this.ctx, entry, row, { label, hint, choices }, (now) => {
+    const copied = copiedFrom(this.name, entry.name);
+    return new SheetField(this.ctx, entry, row, { label, hint, choices, copied }, (now) => {
       this.kept.changed(now);
-      this.refresh();
+      // Leaving a field changes nothing more; what was tapped must still be there for the tap.
+      if (!now || choices) this.refresh();
     });
   }
 

@@ -21,7 +21,7 @@ export class Working {
 
   /** @param {import('./model.js').Result[] | null} results */
   show(results) {
-    const told = (results ?? []).filter((r) => Number.isFinite(r.value));
+    const told = (results ?? []).filter((r) => Number.isFinite(r.value) && r.unit !== 'choice');
     const given = results ? this.#given() : [];
     this.el.hidden = told.length === 0;
     this.body.replaceChildren(...given, ...told.map((r) => this.#result(r)));

@@ -106,7 +106,7 @@ impl Laying {
     fn of(cut: &Cut) -> Self {
         let (sin, cos) = sin_cos_deg(cut.turn_deg as f32);
         Self {
-            middle: [cut.right_mm, cut.up_mm],
+            middle: [cut.middle_right_mm, cut.middle_up_mm],
             turn: [f64::from(cos), f64::from(sin)],
         }
     }
