@@ -134,6 +134,8 @@ export const words = {
       gap_mm: BEYOND,
       plate_gap_mm: 'the same, of the plate; near face only',
     },
+    // On the far face no plate lies.
+    silent: ['plate_gap_mm'],
     change: { cut_to_obstacle_mm: move, spare_room_mm: grow },
     /** @param {number} n */
     row: (n) => `Thing ${n}`,
