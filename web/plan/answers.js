@@ -116,7 +116,7 @@ export class Answers {
     const whose = ctx.text.basisLine[limit.basis](limit.source);
     const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';
-    return [ends.filter(Boolean).join(', '), whose, law, reason].filter(Boolean).join(' ');
+    return [`${ends.filter(Boolean).join(', ')}.`, whose, law, reason].filter(Boolean).join(' ');
   }
 
   /** @param {Answer} a */
