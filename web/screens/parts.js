@@ -114,10 +114,14 @@ export function parts(ctx) {
         { class: 'rows' },
         ...ORDER.map((name) => rows.get(name) ?? section(ctx, name, count)),
       ),
+      // Below the list and not over it.
+      h(
+        'nav',
+        { class: 'row' },
+        button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
+        button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
+      ),
     ],
-    [
-      button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
-      button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
-    ],
+    [],
   );
 }
