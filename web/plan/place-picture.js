@@ -64,7 +64,7 @@ export function placePicture(ctx, worked) {
     const at = { x: end[0] + text[0], 'text-anchor': text[2], 'data-space': name };
     const length = told(name) ? withUnit(value, 'mm', ctx.settings.system) : '?';
     return [
-      s('text', { ...at, y: end[1] + text[1] - 16, class: 'small halo' }, t.spaces[name]),
+      s('text', { ...at, y: end[1] + text[1] - 19, class: 'small halo' }, t.spaces[name]),
       s('text', { ...at, y: end[1] + text[1], class: 'halo' }, length),
     ];
   };

@@ -59,16 +59,16 @@ pub fn cut_plan(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         seal_spare_mm: laid.spare_mm,
     }
     .write(own);
-    let told = rows.chunks_exact(Obstacle::KINDS.len());
-    let each = given.chunks_exact_mut(ObstacleGiven::KINDS.len());
-    let mut first = Cut::KINDS.len();
-    for (row, to) in told.zip(each) {
+    for (i, row) in rows.chunks_exact(Obstacle::KINDS.len()).enumerate() {
+        let to = given.get_mut(i * ObstacleGiven::KINDS.len()..);
+        let first = Cut::KINDS.len() + i * Obstacle::KINDS.len();
         let obstacle = Obstacle::read(row);
         let extent = obstacle
             .extent(&cut)
             .map_err(|r| Refusal::at(first + r.place, r.problem))?;
-        extent.judge(&laid, obstacle.face < 0.5).write(to);
-        first += Obstacle::KINDS.len();
+        extent
+            .judge(&laid, obstacle.face < 0.5)
+            .write(to.unwrap_or_default());
     }
     Ok(())
 }

@@ -131,14 +131,15 @@ pub const CHECKS: &[Checked] = &[
 pub fn fit(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let (fixed, rows) = x.split_at_checked(Fit::KINDS.len()).unwrap_or_default();
     let fit = Fit::read(fixed);
-    let told = rows.chunks_exact(InTheWay::KINDS.len());
     let mut boxes = [Space::NOTHING; MOST_BOXES];
-    let Some(boxes) = boxes.get_mut(..told.len()) else {
+    let Some(boxes) = boxes.get_mut(..rows.len() / InTheWay::KINDS.len()) else {
         let place = Fit::KINDS.len() + MOST_BOXES * InTheWay::KINDS.len();
         return Err(Refusal::at(place, Problem::TooMany));
     };
-    for (to, row) in boxes.iter_mut().zip(told) {
-        *to = InTheWay::read(row).space();
+    for (i, row) in rows.chunks_exact(InTheWay::KINDS.len()).enumerate() {
+        if let Some(to) = boxes.get_mut(i) {
+            *to = InTheWay::read(row).space();
+        }
     }
     let inside = fit.inside();
     let mut rooms = [f64::NAN; 6];
