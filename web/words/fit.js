@@ -47,8 +47,7 @@ export const words = {
   toLimits: 'Enter them in the limits',
   notEntered: 'not entered',
   boxes: 'Things in the way',
-  boxesWhy:
-    'Each as a box round it: wheel arch, pipe, step.',
+  boxesWhy: 'Each as a box round it: wheel arch, pipe, step.',
   ways: 'Ways round',
   waysWhy:
     'Room is what is left on every side beyond the free spaces, at the best place. Hoses, ducts and your hands need more.',
