@@ -71,10 +71,10 @@ pub fn cut_plan(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         seal_spare_mm: land - cut.seal_mm,
     }
     .write(own);
-    let told = rows.chunks_exact(Obstacle::KINDS.len());
-    let each = given.chunks_exact_mut(ObstacleGiven::KINDS.len());
+    let told = rows.as_chunks::<{ Obstacle::KINDS.len() }>().0;
+    let each = given.as_chunks_mut::<{ ObstacleGiven::KINDS.len() }>().0;
     let pilot = [cut.lean_right * cut.panel_mm, cut.lean_up * cut.panel_mm];
-    for (i, (row, to)) in told.zip(each).enumerate() {
+    for (i, (row, to)) in told.iter().zip(each).enumerate() {
         let first = Cut::KINDS.len() + i * Obstacle::KINDS.len();
         let obstacle = Obstacle::read(row);
         let extent = obstacle

@@ -83,7 +83,7 @@ fn some(x: &[f64], only: Option<usize>, to: &mut [f64]) -> Result<(), Refusal> {
     let air = Air::drawn(&given).ok_or(Refusal::at(0, Problem::BeyondFormula))?;
     let mut pieces = [Piece::NONE; MOST];
     let rows = x.get(DuctAir::KINDS.len()..).unwrap_or_default();
-    let rows = rows.chunks_exact(Piece::KINDS.len());
+    let rows = rows.as_chunks::<{ Piece::KINDS.len() }>().0;
     let count = rows.len();
     for (piece, row) in pieces.iter_mut().zip(rows) {
         *piece = Piece::read(row);

@@ -95,7 +95,7 @@ pub fn layout(
         dearest: f64::NAN,
     };
     let mut most_pa = f64::NEG_INFINITY;
-    let rows = rows.chunks_exact_mut(PieceGiven::KINDS.len());
+    let rows = rows.as_chunks_mut::<{ PieceGiven::KINDS.len() }>().0;
     for ((place, piece), row) in pieces.iter().enumerate().zip(rows) {
         if !piece.is_in(layout) {
             continue;
