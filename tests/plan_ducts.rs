@@ -12,13 +12,41 @@ use proptest::prelude::*;
 
 const NONE: f64 = f64::NAN;
 
+/// How many numbers come before the pieces.
+const OTHERS: usize = 19;
+
+/// Air that is told by flow, heat, temperature and height, then what else it costs; no fan.
+const fn air_of(told: [f64; 5]) -> [f64; OTHERS] {
+    let [flow, power, celsius, altitude, other] = told;
+    let mut x = [NONE; OTHERS];
+    (x[0], x[1], x[2], x[3], x[4]) = (flow, power, celsius, altitude, other);
+    (x[5], x[6]) = (0.0, 0.0);
+    x
+}
+
 /// 100 m³/h at 20 °C and sea level, no heat.
-const AIR: [f64; 7] = [100.0, 0.0, 20.0, 0.0, NONE, 0.0, 0.0];
-const DUCTS_GIVEN: usize = 14;
-const PIECE_GIVEN: usize = 6;
-const LOSS_A: usize = 0;
-const SHARE_A: usize = 2;
-const SPEED: usize = 4;
+const AIR: [f64; OTHERS] = air_of([100.0, 0.0, 20.0, 0.0, NONE]);
+
+/// Places of results.
+const BENDS_A: usize = 0;
+const LENGTH_A: usize = 1;
+const LOSS_A: usize = 2;
+const DEAREST_A: usize = 3;
+const FAN_A: usize = 4;
+const LOSS_B: usize = 8;
+const DEAREST_B: usize = 9;
+const LOSS_DIFFERENCE: usize = 12;
+const FAN_DIFFERENCE: usize = 13;
+const OUTLET: usize = 14;
+const RISE: usize = 15;
+const MASS: usize = 16;
+const RETURN_DENSITY: usize = 17;
+const WARM_DENSITY: usize = 18;
+const DUCTS_GIVEN: usize = 19;
+/// Of a piece.
+const PIECE_GIVEN: usize = 4;
+const PIECE_A: usize = 0;
+const SPEED: usize = 2;
 
 fn empty(run: f64, kind: PieceKind, bore_mm: f64) -> Piece {
     let place = PieceKind::ALL.iter().position(|k| *k == kind).unwrap();
@@ -131,16 +159,20 @@ fn two_kilowatts_heat_so_much_air() {
     // grows on the way up, so the rise is a little less.
     for (flow, rise) in [(100.0, 59.41), (75.0, 79.21)] {
         let given = work(
-            &[flow, 2000.0, 20.0, 0.0, NONE, 0.0, 0.0],
+            &air_of([flow, 2000.0, 20.0, 0.0, NONE]),
             &[straight(75.0, 1.0)],
         )
         .unwrap();
         assert!(
-            (0.997..1.0).contains(&(given[8].value / rise)),
+            (0.997..1.0).contains(&(given[RISE].value / rise)),
             "{}",
-            given[8].value
+            given[RISE].value
         );
-        assert_relative_eq!(given[7].value, 20.0 + given[8].value, max_relative = 1e-12);
+        assert_relative_eq!(
+            given[OUTLET].value,
+            20.0 + given[RISE].value,
+            max_relative = 1e-12
+        );
     }
 }
 
@@ -346,19 +378,23 @@ fn mass_is_conserved_and_warm_air_is_faster() {
     let mut cold = straight(75.0, 1.0);
     cold.run = 0.0;
     let given = work(
-        &[100.0, 2000.0, 10.0, 1500.0, NONE, 0.0, 0.0],
+        &air_of([100.0, 2000.0, 10.0, 1500.0, NONE]),
         &[cold, straight(75.0, 1.0)],
     )
     .unwrap();
-    let (return_density, warm_density) = (given[10].value, given[11].value);
-    assert_relative_eq!(given[9].value, 100.0 * return_density, max_relative = 1e-12);
+    let (return_density, warm_density) = (given[RETURN_DENSITY].value, given[WARM_DENSITY].value);
+    assert_relative_eq!(
+        given[MASS].value,
+        100.0 * return_density,
+        max_relative = 1e-12
+    );
     let speed = |piece| of_piece(&given, piece, SPEED);
     assert_relative_eq!(
         speed(0) * return_density,
         speed(1) * warm_density,
         max_relative = 1e-12
     );
-    assert!(of_piece(&given, 1, LOSS_A) > of_piece(&given, 0, LOSS_A));
+    assert!(of_piece(&given, 1, PIECE_A) > of_piece(&given, 0, PIECE_A));
 }
 
 #[test]
@@ -373,24 +409,25 @@ fn totals_are_the_sum_of_the_pieces() {
     let mut others = AIR;
     others[4] = 12.0;
     let given = work(&others, &pieces).unwrap();
-    let losses: Vec<f64> = (0..5).map(|p| of_piece(&given, p, LOSS_A)).collect();
+    let losses: Vec<f64> = (0..5).map(|p| of_piece(&given, p, PIECE_A)).collect();
     assert_relative_eq!(
-        given[2].value,
+        given[LOSS_A].value,
         12.0 + losses.iter().sum::<f64>(),
         max_relative = 1e-12
     );
-    assert_eq!(given[0].value, 135.0);
+    assert_eq!(given[BENDS_A].value, 135.0);
     // Bend: 90° of 1.5 bores of 75 mm.
     assert_relative_eq!(
-        given[1].value,
+        given[LENGTH_A].value,
         2.0 + 0.075 * 1.5 * core::f64::consts::FRAC_PI_2,
         max_relative = 1e-12
     );
     let dearest = losses.iter().cloned().fold(0.0, f64::max);
-    assert_eq!(losses[given[12].value as usize - 1], dearest);
-    assert_relative_eq!(of_piece(&given, 2, SHARE_A), losses[2] / given[2].value);
+    assert_eq!(losses[given[DEAREST_A].value as usize - 1], dearest);
     // No piece is layout B's own.
-    assert!(given[5].value.is_nan() && given[6].value.is_nan() && given[13].value.is_nan());
+    for place in [LOSS_B, DEAREST_B, LOSS_DIFFERENCE] {
+        assert!(given[place].value.is_nan());
+    }
 }
 
 #[test]
@@ -403,10 +440,18 @@ fn what_both_layouts_share_cancels() {
     let apart = [own(1.0, 1.0), own(2.0, 2.0)];
     let alone = work(&AIR, &apart).unwrap();
     let together = work(&AIR, &[shared.as_slice(), &apart].concat()).unwrap();
-    assert_relative_eq!(together[6].value, alone[6].value, max_relative = 1e-9);
-    assert_relative_eq!(together[6].u, alone[6].u, max_relative = 1e-6);
-    assert!(together[6].u < 0.5 * together[5].u);
-    assert!(together[5].value > together[2].value);
+    assert_relative_eq!(
+        together[LOSS_DIFFERENCE].value,
+        alone[LOSS_DIFFERENCE].value,
+        max_relative = 1e-9
+    );
+    assert_relative_eq!(
+        together[LOSS_DIFFERENCE].u,
+        alone[LOSS_DIFFERENCE].u,
+        max_relative = 1e-6
+    );
+    assert!(together[LOSS_DIFFERENCE].u < 0.5 * together[LOSS_B].u);
+    assert!(together[LOSS_B].value > together[LOSS_A].value);
 }
 
 #[test]
@@ -431,18 +476,18 @@ fn bend_budget_counts_both_runs() {
         ..empty(0.0, PieceKind::Flexible, 75.0)
     };
     let given = work(&AIR, &[flexible, run(1.0, 90.0)]).unwrap();
-    assert_eq!(given[0].value, 290.0);
+    assert_eq!(given[BENDS_A].value, 290.0);
 }
 
 #[test]
 fn little_air_overheats() {
     let verdict = |flow: f64| {
         let x = numbers(
-            &[flow, 2000.0, 20.0, 0.0, NONE, 0.0, 0.0],
+            &air_of([flow, 2000.0, 20.0, 0.0, NONE]),
             &[straight(75.0, 1.0)],
         );
         let worked = Sheet::Ducts.work(&x, &[])?;
-        let check = worked.check(6).unwrap();
+        let check = worked.check(10).unwrap();
         Ok(worked.judged(&check, NONE, 110.0).unwrap().verdict)
     };
     assert_eq!(verdict(100.0), Ok(Verdict::Within));
@@ -474,7 +519,8 @@ fn doing_what_is_told_settles_the_loss() {
 fn pieces_that_make_no_sense_are_refused_at_their_field() {
     let width = Piece::KINDS.len();
     let refused = |pieces: &[Piece]| work(&AIR, pieces).unwrap_err();
-    let at = |piece: usize, place: usize, problem| Refusal::at(7 + piece * width + place, problem);
+    let at =
+        |piece: usize, place: usize, problem| Refusal::at(OTHERS + piece * width + place, problem);
     let plain = straight(75.0, 1.0);
     for (pieces, expected) in [
         (
@@ -566,22 +612,22 @@ fn flow_parts_and_joins() {
     let speed = |piece| of_piece(&given, piece, SPEED);
     assert_relative_eq!(speed(0), 0.4 * speed(2), max_relative = 1e-12);
     assert_relative_eq!(speed(5), 0.4 * speed(3), max_relative = 1e-12);
-    assert_eq!(given[0].value, 90.0);
+    assert_eq!(given[BENDS_A].value, 90.0);
 }
 
 #[test]
 fn measured_rise_gives_the_flow_back() {
     let given = work(
-        &[88.0, 2200.0, 14.0, 700.0, NONE, 0.0, 0.0],
+        &air_of([88.0, 2200.0, 14.0, 700.0, NONE]),
         &[straight(75.0, 1.0)],
     )
     .unwrap();
-    let x = [2200.0, 14.0, given[7].value, 700.0];
+    let x = [2200.0, 14.0, given[OUTLET].value, 700.0];
     let worked = Sheet::AirFlow.work(&x, &[]).unwrap();
     let back = results(&worked);
     assert_relative_eq!(back[2].value, 88.0, max_relative = 1e-9);
-    assert_relative_eq!(back[1].value, given[9].value, max_relative = 1e-9);
-    let wider = given[10].value / given[11].value;
+    assert_relative_eq!(back[1].value, given[MASS].value, max_relative = 1e-9);
+    let wider = given[RETURN_DENSITY].value / given[WARM_DENSITY].value;
     assert_relative_eq!(back[3].value, 88.0 * wider, max_relative = 1e-9);
     // Power by 10 %, two thermometers by 2 and 3 K, air by 250 m: as rectangles.
     let rise = back[0].value;
@@ -617,11 +663,11 @@ fn openings_add_up_and_the_needed_area_is_enough() {
     assert_eq!(nothing.unwrap_err().problem, Problem::Missing);
 }
 
-fn fan(points: &[(f64, f64)], power_w: f64) -> Vec<f64> {
-    let mut x = vec![100.0, power_w, 15.0, 0.0, 10.0, 0.0, 0.0, 1.2];
-    for point in 0..5 {
-        let (flow, pressure) = points.get(point).copied().unwrap_or((NONE, NONE));
-        x.extend([flow, pressure]);
+fn fan(points: &[(f64, f64)], flow: f64, power_w: f64) -> [f64; OTHERS] {
+    let mut x = air_of([flow, power_w, 15.0, 0.0, 10.0 * (flow / 100.0).powi(2)]);
+    (x[7], x[8]) = (1.8, 1.2);
+    for (to, (flow, pressure)) in x[9..].chunks_exact_mut(2).zip(points) {
+        (to[0], to[1]) = (*flow, *pressure);
     }
     x
 }
@@ -645,61 +691,76 @@ fn run() -> Vec<Piece> {
     ]
 }
 
-#[test]
-fn fan_and_ducts_settle_where_both_agree() {
-    let worked = Sheet::FanDuty
-        .work(&numbers(&fan(&CURVE, 2500.0), &run()), &[])
-        .unwrap();
-    let given = results(&worked);
-    for (layout, output) in [(0, 2), (4, 5)] {
-        let flow = given[layout].value;
-        let other = 10.0 * (flow / 100.0f64).powi(2);
-        let at = work(&[flow, 2500.0, 15.0, 0.0, other, 0.0, 0.0], &run()).unwrap();
-        // The fan gives what the ducts cost.
-        assert_relative_eq!(
-            at[output].value,
-            given[layout + 1].value,
-            max_relative = 1e-9
-        );
-        let to = CURVE.iter().position(|(q, _)| *q > flow).unwrap();
+/// Flow at which the ducts of layout B cost what the fan gives, by halving.
+fn settled(power_w: f64) -> f64 {
+    let (mut low, mut high) = (CURVE[0].0, CURVE[3].0);
+    let density = air::density_kg_per_m3(15.0, air::SEA_LEVEL_PA) / 1.2;
+    while high - low > 1e-9 {
+        let flow = 0.5 * (low + high);
+        let to = CURVE.iter().position(|(q, _)| *q >= flow).unwrap().max(1);
         let (from, to) = (CURVE[to - 1], CURVE[to]);
         let pressure = from.1 + (to.1 - from.1) / (to.0 - from.0) * (flow - from.0);
-        let density = air::density_kg_per_m3(15.0, air::SEA_LEVEL_PA) / 1.2;
-        assert_relative_eq!(at[output].value, pressure * density, max_relative = 2e-4);
-        assert_relative_eq!(at[7].value, given[layout + 2].value, max_relative = 1e-9);
+        let given = work(&fan(&[], flow, power_w), &run()).unwrap();
+        if pressure * density > given[LOSS_B].value {
+            low = flow;
+        } else {
+            high = flow;
+        }
     }
-    assert!(given[8].value < 0.0 && given[8].u < given[0].u);
+    low
+}
+
+#[test]
+fn fan_and_ducts_settle_where_both_agree() {
+    for power_w in [0.0, 1200.0, 2500.0] {
+        let flow = settled(power_w);
+        let at = |told: f64| work(&fan(&CURVE, told, power_w), &run()).unwrap();
+        // Told there, found there; from elsewhere, within its uncertainty; in two steps, near.
+        assert_relative_eq!(at(flow)[FAN_A + 6].value, flow, max_relative = 1e-6);
+        for told in [0.7 * flow, 0.85 * flow, 1.2 * flow, 1.5 * flow] {
+            let first = at(told);
+            let found = first[FAN_A + 6];
+            assert!(
+                (found.value - flow).abs() < found.u,
+                "{told} {flow} {found:?}"
+            );
+            let second = at(found.value);
+            assert_relative_eq!(second[FAN_A + 6].value, flow, max_relative = 5e-3);
+            // The rise goes with one over the flow.
+            let rise = first[RISE].value * told / found.value;
+            assert_relative_eq!(first[FAN_A + 7].value, 15.0 + rise, max_relative = 1e-9);
+        }
+        let told = at(flow);
+        let difference = told[FAN_DIFFERENCE];
+        assert!(difference.value < 0.0 && difference.u < told[FAN_A].u);
+    }
 }
 
 #[test]
 fn fan_curves_that_cannot_be() {
-    let refused = |points: &[(f64, f64)]| {
-        Sheet::FanDuty
-            .work(&numbers(&fan(points, 0.0), &run()), &[])
-            .unwrap_err()
-    };
-    let at = |place: usize, problem| Refusal::at(8 + place, problem);
+    let refused = |points: &[(f64, f64)]| work(&fan(points, 100.0, 0.0), &run()).unwrap_err();
+    let at = |place: usize, problem| Refusal::at(9 + place, problem);
     let flat = [(20.0, 190.0), (70.0, 190.0), (120.0, 90.0)];
     assert_eq!(refused(&flat), at(3, Problem::Contradiction));
     let back = [(20.0, 190.0), (70.0, 150.0), (70.0, 90.0)];
     assert_eq!(refused(&back), at(4, Problem::Contradiction));
     let gap = [(20.0, 190.0), (70.0, 150.0), (NONE, NONE), (120.0, 90.0)];
-    assert_eq!(refused(&gap), at(6, Problem::Missing));
+    assert_eq!(refused(&gap), at(4, Problem::Missing));
     let half = [(20.0, 190.0), (70.0, 150.0), (120.0, NONE)];
     assert_eq!(refused(&half), at(5, Problem::Missing));
+    assert_eq!(refused(&[(20.0, 190.0)]), at(2, Problem::Missing));
+    // Neither its power nor its density is assumed in silence.
+    for place in [7, 8] {
+        let mut others = fan(&CURVE, 100.0, 0.0);
+        others[place] = NONE;
+        let refusal = work(&others, &run()).unwrap_err();
+        assert_eq!(refusal, Refusal::at(place, Problem::Missing));
+    }
 }
 
 #[test]
 fn no_flow_is_told_beyond_the_curve() {
-    let flow = |points: &[(f64, f64)]| {
-        let x = numbers(&fan(points, 0.0), &run());
-        Sheet::FanDuty
-            .work(&x, &[])
-            .unwrap()
-            .result(0)
-            .unwrap()
-            .value
-    };
+    let flow = |points: &[(f64, f64)]| work(&fan(points, 100.0, 0.0), &run()).unwrap()[FAN_A].value;
     assert!(
         flow(&[(20.0, 190.0), (40.0, 180.0)]).is_nan(),
         "stops too early"
@@ -766,13 +827,13 @@ proptest! {
 
     #[test]
     fn any_layout_gives_numbers_or_a_refusal(pieces in prop::collection::vec(any_piece(), 0..20)) {
-        if let Ok(given) = work(&[90.0, 2000.0, 10.0, 300.0, NONE, 0.0, 0.0], &pieces) {
+        if let Ok(given) = work(&air_of([90.0, 2000.0, 10.0, 300.0, NONE]), &pieces) {
             let a = pieces.iter().any(|p| p.layout < 1.5);
             let b = pieces.iter().any(|p| p.layout > 1.5);
-            prop_assert_eq!(given[2].value.is_finite(), a);
-            prop_assert_eq!(given[5].value.is_finite(), b);
+            prop_assert_eq!(given[LOSS_A].value.is_finite(), a);
+            prop_assert_eq!(given[LOSS_B].value.is_finite(), b);
             for piece in 0..pieces.len() {
-                let loss = of_piece(&given, piece, LOSS_A).max(of_piece(&given, piece, LOSS_A + 1));
+                let loss = of_piece(&given, piece, PIECE_A).max(of_piece(&given, piece, PIECE_A + 1));
                 prop_assert!(loss.is_finite());
             }
             for one in given.iter().filter(|g| !g.value.is_nan()) {
@@ -783,37 +844,6 @@ proptest! {
 }
 
 const STRONG: [(f64, f64); 3] = [(20.0, 900.0), (70.0, 700.0), (140.0, 100.0)];
-
-/// Ends of the spreads, as half-widths of a coefficient say.
-#[test]
-fn spreads_go_into_the_loss() {
-    let piece = Piece {
-        length_m: 1.0,
-        angle_deg: 90.0,
-        radius_ratio: 1.5,
-        share: 0.1,
-        ..empty(1.0, PieceKind::Flexible, 75.0)
-    };
-    let given = work(&AIR, &[piece]).unwrap();
-    let density = given[11].value;
-    let speed = of_piece(&given, 0, SPEED);
-    let pressure = 0.5 * density * speed * speed;
-    let reynolds = density * speed * 0.075 / air::viscosity_pa_s(20.0);
-    let k = piece.coefficient(reynolds).unwrap();
-    let more = |fittings: f64, flexible: f64, spread: f64| {
-        let mut others = AIR;
-        (others[5], others[6]) = (fittings, flexible);
-        loss(&others, &[Piece { spread, ..piece }]) - given[2].value
-    };
-    for (more, half) in [
-        (more(1.0, 0.0, 0.0), k.fittings_half),
-        (more(0.0, 1.0, 0.0), k.flexible_half),
-        (more(0.0, 0.0, -1.0), -k.own_half),
-    ] {
-        assert!(half.abs() > 0.01);
-        assert_relative_eq!(more, half * pressure, max_relative = 1e-9);
-    }
-}
 
 /// A layout with every kind of piece, parted in both runs, with pieces of A, of B and of both.
 fn everything() -> Vec<Piece> {
@@ -846,47 +876,30 @@ fn everything() -> Vec<Piece> {
 
 #[test]
 fn moving_one_number_gives_what_all_anew_would() {
-    for (sheet, others, tolerance) in [
-        (
-            Sheet::Ducts,
-            AIR.map(|n| if n == 0.0 { 1.0 } else { n }).to_vec(),
-            1e-9,
-        ),
-        (Sheet::FanDuty, fan(&STRONG, 2000.0), 1e-3),
-    ] {
-        let form = sheet.form();
-        let x = numbers(&others, &everything());
-        let mut base = [NONE; 160];
-        (form.function)(&x, &mut base).unwrap();
-        let mut compared = 0;
-        for place in (0..x.len()).filter(|p| x[*p] != 0.0 && !x[*p].is_nan()) {
-            let kinds = form.inputs.iter().chain(form.row.iter().cycle());
-            let unit = kinds.take(place + 1).last().unwrap().unit;
-            if unit == Unit::Choice {
-                continue;
-            }
-            let mut moved = x.clone();
-            moved[place] *= 1.02;
-            let (mut full, mut quick) = ([NONE; 160], base);
-            (form.function)(&moved, &mut full).unwrap();
-            (form.moved.unwrap())(&moved, place, &mut quick).unwrap();
-            for (output, (full, quick)) in full.iter().zip(&quick).enumerate() {
-                assert_eq!(full.is_nan(), quick.is_nan());
-                if !full.is_nan() {
-                    let off = (full - quick).abs();
-                    // Of a fan, the power is rough, and so is what single pieces cost elsewhere.
-                    let rough = sheet == Sheet::FanDuty
-                        && (output >= form.outputs.len()
-                            || form.outputs[output].unit == Unit::Ratio);
-                    let tolerance = if rough { 0.03 } else { tolerance };
-                    assert!(
-                        off <= tolerance * full.abs(),
-                        "{sheet:?} {place} {output}: {full} {quick}"
-                    );
-                    compared += 1;
-                }
+    let form = Sheet::Ducts.form();
+    let x = numbers(&fan(&STRONG, 100.0, 2000.0), &everything());
+    let mut base = [NONE; 120];
+    (form.function)(&x, &mut base).unwrap();
+    let mut compared = 0;
+    for place in 0..x.len() {
+        let kinds = form.inputs.iter().chain(form.row.iter().cycle());
+        let unit = kinds.take(place + 1).last().unwrap().unit;
+        if x[place].is_nan() || unit == Unit::Choice {
+            continue;
+        }
+        let mut moved = x.clone();
+        moved[place] += 0.02 * x[place].max(0.1);
+        let (mut full, mut quick) = ([NONE; 120], base);
+        (form.function)(&moved, &mut full).unwrap();
+        (form.moved.unwrap())(&moved, place, &mut quick).unwrap();
+        for (full, quick) in full.iter().zip(&quick) {
+            assert_eq!(full.is_nan(), quick.is_nan());
+            if !full.is_nan() {
+                assert_relative_eq!(full, quick, max_relative = 1e-9);
+                compared += 1;
             }
         }
-        assert!(compared > 500, "{compared}");
     }
+    assert!(compared > 2000, "{compared}");
+    assert!(base[FAN_A].is_finite() && base[FAN_A + 6].is_finite());
 }

@@ -72,6 +72,7 @@ export class Context {
   /** @type {(() => void) | null} */ #stop = null;
   /** @type {Screen | null} */ #screen = null;
   /** The tape-measure half, once it is loaded. @type {any} */ plan = null;
+  /** @type {Promise<any> | null} */ #opening = null;
   /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
   #visits = [];
   name = '';
@@ -95,6 +96,7 @@ export class Context {
   async open(tryout) {
     this.store = null;
     this.plan = null;
+    this.#opening = null;
     this.captures = [];
     try {
       this.store = await openStore({ tryout });
@@ -139,9 +141,13 @@ export class Context {
 
   /** Loads the tape-measure half, with what is kept of it. */
   async loadPlan() {
-    const { Plan } = await import('./plan/index.js');
-    this.plan ??= await Plan.open(this);
-    return this.plan;
+    // Once, however many ask at a time: a second one would type into records of its own.
+    this.#opening ??= import('./plan/index.js').then(({ Plan }) => Plan.open(this));
+    const opening = this.#opening;
+    const plan = await opening;
+    // Another database may have been opened meanwhile.
+    if (opening === this.#opening) this.plan = plan;
+    return plan;
   }
 
   /** @param {string} name @param {any} params */

@@ -119,8 +119,8 @@ console.log(`web/dist: version ${version}, ${shipped.length} files`);
 console.log(
   `  .wasm ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
 );
-// Loaded when they are first wanted: the try-out, the tape-measure half.
-const later = shipped.filter((path) => /^(panel|plan)-/.test(path));
+// Loaded when they are first wanted: the try-out, the tape-measure half, the schema.
+const later = shipped.filter((path) => /^(panel|plan)-|schema/.test(path));
 const whole = size(shipped) - size(icons);
 console.log(
   `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,

@@ -13,6 +13,7 @@ const TYPES = {
   '.png': 'image/png',
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
+  '.json': 'application/json',
 };
 
 /** The same policy stands in index.html, for hosts that send no headers; a test compares them. */

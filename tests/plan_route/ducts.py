@@ -24,7 +24,10 @@ from scipy.optimize import brentq
 
 NAN = float("nan")
 VALUE, SPREAD = 0.01, 0.12
-WIDTH, GIVEN, OF_PIECE = 11, 14, 6
+WIDTH, GIVEN, OF_PIECE = 11, 19, 4
+# Places of results.
+LOSS, FAN, OUTLET, DIFFERENCE, RISE, MASS = (2, 8), (4, 10), (5, 11), 12, 15, 16
+NO_FAN = [NAN] * 12
 STRAIGHT, BEND, MITRE, FLEXIBLE, OPEN_END, REDUCER, BRANCH = range(7)
 # Place of each field in a piece.
 LAYOUT, RUN, KIND, BORE, LENGTH, ANGLE, RADIUS, SECOND, ROUGH, SHARE, OWN = range(WIDTH)
@@ -154,8 +157,8 @@ def random_air(rng):
     return [flow, rng.uniform(0, 25) * flow, rng.uniform(-20, 35), rng.uniform(0, 3000), other, 0.0, 0.0]
 
 
-def numbers(air, pieces):
-    return [*air, *(n for p in pieces for n in p)]
+def numbers(air, pieces, fan=NO_FAN):
+    return [*air, *fan, *(n for p in pieces for n in p)]
 
 
 def close(told, expected, share, what):
@@ -174,9 +177,9 @@ def losses(answers, rng, count):
             continue
         values = answer[0]
         air = Air(*given[:4])
-        close(values[8], air.outlet - given[2], 3e-3, "rise")
-        close(values[9], air.mass * 3600, 2e-3, "mass flow")
-        for which, place in ((1, 2), (2, 5)):
+        close(values[RISE], air.outlet - given[2], 3e-3, "rise")
+        close(values[MASS], air.mass * 3600, 2e-3, "mass flow")
+        for which, place in zip((1, 2), LOSS, strict=True):
             own = any(p[LAYOUT] == 2 for p in pieces) if which == 2 else any(p[LAYOUT] < 2 for p in pieces)
             if not own:
                 assert math.isnan(values[place])
@@ -205,11 +208,11 @@ def spreads(answers, rng, count):
             p[ANGLE], p[SHARE], p[RUN] = rng.choice([0.0, 45.0, 60.0, 90.0]), rng.uniform(0.2, 0.8), rng.integers(0, 2)
         cases.append(p)
     flow = [100.0, 0.0, 20.0, 0.0, NAN]
-    middle = answers("ducts", [([*flow, 0.0, 0.0, *p], []) for p in cases])
-    upper = answers("ducts", [([*flow, 1.0, 0.0, *p], []) for p in cases])
+    middle = answers("ducts", [([*flow, 0.0, 0.0, *NO_FAN, *p], []) for p in cases])
+    upper = answers("ducts", [([*flow, 1.0, 0.0, *NO_FAN, *p], []) for p in cases])
     compared = 0
     for p, (values, _), (ends, _) in zip(cases, middle, upper, strict=True):
-        k, half = values[GIVEN + 5], ends[GIVEN + 5] - values[GIVEN + 5]
+        k, half = values[GIVEN + 3], ends[GIVEN + 3] - values[GIVEN + 3]
         reynolds = 4 * 100 / 3600 * 1.20458 / (math.pi * p[BORE] / 1e3 * 1.82057e-5)
         for name, other in methods(p, reynolds):
             assert abs(other - k) <= half, (name, p, k, half, other)
@@ -255,7 +258,7 @@ def uncertainty(answers, rng, count, draws):
             p[ANGLE] = rng.uniform(15, 120)
         if {1, 2} <= {int(p[LAYOUT]) for p in pieces}:
             cases.append((given, pieces))
-    half = [*([NAN] * 5), 0.0, 0.0]
+    half = [*([NAN] * 5), 0.0, 0.0, *NO_FAN]
     told = answers("ducts", [(numbers(*case), [*half, *[n for p in case[1] for n in [NAN] * 10 + [0.0]]]) for case in cases])
     off = []
     for (given, pieces), (values, us) in zip(cases, told, strict=True):
@@ -267,7 +270,7 @@ def uncertainty(answers, rng, count, draws):
             rows = [drawn(rng, p, halves) for p in pieces]
             a, b = (layout_loss(rows, which, air, moved[4])[0] for which in (1, 2))
             found[i] = a, b, b - a
-        for place, column in ((2, 0), (5, 1), (6, 2)):
+        for place, column in ((LOSS[0], 0), (LOSS[1], 1), (DIFFERENCE, 2)):
             ratio = us[place] / (2 * found[:, column].std())
             assert abs(ratio - 1) < SPREAD, (place, ratio, given, pieces)
             off.append(ratio)
@@ -305,9 +308,10 @@ def openings(answers, rng, count):
 
 
 def fans(answers, rng, count):
-    """Where the fan settles: by Brent's method on the whole calculation."""
+    """Where the fan settles, by Brent's method on the whole calculation: told there, core finds it
+    there; told elsewhere, it finds it within its U, which a power of 1.6 to 2 makes."""
     cases = []
-    for _ in range(count):
+    while len(cases) < count:
         given, pieces = random_air(rng), random_layout(rng)
         for p in pieces:
             p[LAYOUT] = 0
@@ -316,14 +320,8 @@ def fans(answers, rng, count):
         points = rng.integers(2, 6)
         flows = np.sort(rng.uniform(20, 300, points))
         pressures = np.sort(rng.uniform(10, 900, points))[::-1]
-        if np.diff(flows).min() > 2 and np.diff(pressures).max() < -2:
-            cases.append((given, flows, pressures, pieces))
-    asked = []
-    for given, flows, pressures, pieces in cases:
-        curve = [n for point in zip(flows, pressures, strict=True) for n in point]
-        asked.append(([*given, 1.2, *curve, *([NAN] * (10 - len(curve))), *(n for p in pieces for n in p)], []))
-    met = 0
-    for (given, flows, pressures, pieces), (values, _) in zip(cases, answers("fan_duty", asked), strict=True):
+        if np.diff(flows).min() < 2 or np.diff(pressures).max() > -2:
+            continue
         density = PropsSI("D", "T", given[2] + 273.15, "P", ATMOSPHERE_1976(given[3]).P, "Air") / 1.2
 
         def over(flow, given=given, flows=flows, pressures=pressures, pieces=pieces, density=density):
@@ -331,23 +329,36 @@ def fans(answers, rng, count):
             loss = layout_loss(pieces, 1, air, given[4] * (flow / given[0]) ** 2)[0]
             return np.interp(flow, flows, pressures) * density - loss
 
-        # Where the air gets hotter than the formulas are for, core tells nothing.
-        flows_low = max(flows[0], 1.02 * given[1] / 1005 / 230 * 3600)
-        if math.isnan(values[0]):
-            meets = flows_low < flows[-1] and over(flows_low) > 0 > over(flows[-1])
-            if meets:
-                at = brentq(over, flows_low, flows[-1])
-                # The middle of the curve, from where core starts, may be too hot, and so may the end.
-                hottest = max(Air(q, *given[1:4]).outlet for q in (at, (flows[0] + flows[-1]) / 2))
-                near = min(at - flows[0], flows[-1] - at) < 0.02 * at
-                assert hottest > 240 or near, (at, hottest, given, flows)
-            continue
-        met += 1
-        slope = abs(over(values[0] * 1.005) - over(values[0] * 0.995)) / 0.01
-        assert abs(over(values[0])) < VALUE * slope, (values[0], over(values[0]), slope)
-        close(values[2] - given[2], Air(values[0], *given[1:4]).outlet - given[2], 3e-3, "rise where it settles")
-    assert met > count / 5, met
-    return met
+        # Where the air gets hotter than the formulas are for, core refuses.
+        low = max(flows[0], given[1] / 1005 / 200 * 3600 / (1.2 * density))
+        if low < flows[-1] and over(low) > 0 > over(flows[-1]):
+            curve = [n for point in zip(flows, pressures, strict=True) for n in point]
+            fan = [1.8, 1.2, *curve, *([NAN] * (10 - len(curve)))]
+            cases.append((given, pieces, fan, brentq(over, low, flows[-1])))
+
+    def told(factor):
+        """Core's answers when the flow is told as `factor` of the true one."""
+        asked = []
+        for given, pieces, fan, flow in cases:
+            other = given[4] * (factor * flow / given[0]) ** 2
+            asked.append((numbers([factor * flow, *given[1:4], other, 0.0, 0.0], pieces, fan), []))
+        return answers("ducts", asked)
+
+    for (_, _, fan, flow), (values, us) in zip(cases, told(1.0), strict=True):
+        # What 1 % of the loss makes of the flow, at most.
+        assert not isinstance(us, str), (values, us, fan, flow)
+        near = min(abs(flow - f) for f in fan[2::2] if f == f) < 0.02 * flow
+        assert near or abs(values[FAN[0]] / flow - 1) < VALUE, (values[FAN[0]], flow)
+    within = 0
+    for factor in (0.8, 1.2):
+        for (_, _, _, flow), answer in zip(cases, told(factor), strict=True):
+            if isinstance(answer[1], str) or math.isnan(answer[0][FAN[0]]):
+                continue
+            found, u = answer[0][FAN[0]], answer[1][FAN[0]]
+            assert abs(found - flow) < u, (factor, found, u, flow)
+            within += 1
+    assert within > count, within
+    return within
 
 
 def run(answers):
@@ -357,9 +368,9 @@ def run(answers):
     told = uncertainty(answers, rng, 12, 1500)
     rises(answers, rng, 2000)
     openings(answers, rng, 2000)
-    met = fans(answers, rng, 2000)
+    fanned = fans(answers, rng, 1000)
     assert of_pieces > 4000 and of_methods > 2000
     return (
         f"ducts: 2400 layouts ({of_pieces} pieces) within {VALUE:.0%}; {of_methods} other methods within the stated "
-        f"spread; {told}; 2000 rises; 2000 openings; {met} fans of 2000 that meet their ducts"
+        f"spread; {told}; 2000 rises; 2000 openings; 1000 fans settle where Brent's method says, {fanned} told elsewhere within U"
     )

@@ -22,8 +22,12 @@ export class Answers {
 
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
   show(answers) {
-    const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
-    const open = (answers ?? []).filter((a) => Number.isNaN(a.result.value));
+    const { silent = [] } = this.form.words;
+    const own = (answers ?? []).filter((a) => !a.alternative);
+    const told = own.filter((a) => !Number.isNaN(a.result.value));
+    const open = own.filter(
+      ({ result }) => Number.isNaN(result.value) && !silent.includes(result.name),
+    );
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
     this.el.replaceChildren(
@@ -80,10 +84,12 @@ export class Answers {
     const t = ctx.plan.words;
     const { system } = ctx.settings;
     const { unit, dominant } = a.result;
+    if (a.result.u === Infinity) return t.unbounded;
     if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
     if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
-    if (a.result.u === Infinity) return t.unbounded;
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
+    const own = words.advice?.[`${a.result.name}.${a.verdict}`];
+    if (own) return own;
     if (Number.isNaN(a.change)) return a.only_beyond ? t.onlyBeyond : `${t.tooNarrow} ${mostly}`;
     const change = words.change?.[a.bound] ?? t.change;
     const move = change(widthWithUnit(a.change, unit, system), a.change > 0);
@@ -110,7 +116,7 @@ export class Answers {
     const whose = ctx.text.basisLine[limit.basis](limit.source);
     const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';
-    return [ends.filter(Boolean).join(', '), whose, law, reason].filter(Boolean).join(' ');
+    return [`${ends.filter(Boolean).join(', ')}.`, whose, law, reason].filter(Boolean).join(' ');
   }
 
   /** @param {Answer} a */

@@ -19,13 +19,17 @@ const SHAPES = [
 ];
 
 /** A pipe that hangs from the flange, its end cut over `cut`. @param {number} x @param {number} end
- * @param {number} cut @param {string} name */
-const pipe = (x, end, cut, name) => [
+ * @param {number} cut @param {string} name @param {'start' | 'end'} side of its name */
+const pipe = (x, end, cut, name, side) => [
   s('path', {
     d: `M${x - 4} ${TOP - 14}V${end - cut}L${x + 4} ${end}V${TOP - 14}`,
     class: 'pipe-end',
   }),
-  s('text', { x, y: TOP - 18, class: 'small', 'text-anchor': 'middle' }, name),
+  s(
+    'text',
+    { x: x + (side === 'end' ? -8 : 8), y: TOP - 6, class: 'small', 'text-anchor': side },
+    name,
+  ),
 ];
 
 /** @param {import('../app.js').Context} ctx @param {import('./sheet.js').SheetForm} form
@@ -61,19 +65,19 @@ export function tankPicture(ctx, form, worked) {
     },
     liquid('tank-fuel'),
     clip,
+    s('path', { d: outline, class: 'outline' }),
     s('path', {
       d: `M40 ${level}H300V${FLOOR + 12}H40z`,
       fill: 'url(#tank-fuel)',
       'clip-path': 'url(#tank-inside)',
     }),
-    s('path', { d: outline, class: 'outline' }),
     s('path', { d: `M44 ${end}H296`, class: 'centre', 'clip-path': 'url(#tank-inside)' }),
-    ...pipe(MIDDLE - 20, end, cut, words.heaterPipe),
+    ...pipe(MIDDLE - 20, end, cut, words.heaterPipe, 'end'),
     ...upright(MIDDLE - 36, end, FLOOR, given('gap_mm'), -1),
     ...(second === undefined
       ? []
       : [
-          ...pipe(MIDDLE + 24, y(second), 0, words.secondPipe),
+          ...pipe(MIDDLE + 24, y(second), 0, words.secondPipe, 'start'),
           ...upright(MIDDLE + 38, y(second), FLOOR, given('second_gap_mm')),
         ]),
   );

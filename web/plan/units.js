@@ -99,17 +99,20 @@ export function valueAndU(value, u, unit, system, limits = []) {
   const { label } = shown(unit, system);
   const [v, w] = [toShown(value, unit, system), widthToShown(u, unit, system)];
   const bounds = limits.filter(Number.isFinite).map((l) => toShown(l, unit, system));
-  let decimals =
-    w > 0 && w < Infinity ? Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(w)))) : 2;
-  const keeps = (/** @type {number} */ d) =>
-    bounds.every((l) => Math.sign(Number(v.toFixed(d)) - l) === Math.sign(v - l));
-  while (decimals < 6 && !keeps(decimals)) decimals += 1;
   // Outside of what the formulas hold for, U is anything.
   if (w === Infinity) return { value: digits(v), u: `± ∞${label && ` ${label}`}` };
+  // Tens and hundreds too: no digit that U makes idle.
+  const exact = unit === 'count' ? 0 : 2;
+  let decimals = w > 0 ? Math.min(4, 1 - Math.floor(Math.log10(w))) : exact;
+  const rounded = (/** @type {number} */ d) => Math.round(v * 10 ** d) / 10 ** d;
+  const keeps = (/** @type {number} */ d) =>
+    bounds.every((l) => Math.sign(rounded(d) - l) === Math.sign(v - l));
+  while (decimals < 6 && !keeps(decimals)) decimals += 1;
   const up = Math.ceil(w * 10 ** decimals - 1e-6) / 10 ** decimals;
+  const after = Math.max(0, decimals);
   const space = label === '°' ? '' : ' ';
   return {
-    value: v.toFixed(decimals).replace('-', '−'),
-    u: `± ${up.toFixed(decimals)}${label && space + label}`,
+    value: rounded(decimals).toFixed(after).replace('-', '−'),
+    u: `± ${up.toFixed(after)}${label && space + label}`,
   };
 }

@@ -169,9 +169,12 @@ export const sheets = {
       starts_worth: 'that time ÷ one start; a lower bound',
       starts_made: 'as counted',
     },
-    change: {
-      starts_in_a_row: () =>
-        'Stop: pause or unlock as the manual says, or fill the line by hand first.',
+    advice: {
+      'starts_worth.beyond':
+        'More starts than the manual permits in a row: pause as it says, or fill the line first.',
+      'starts_worth.not_proven':
+        'It can take more: count the starts, and stop at the manual’s number.',
+      'starts_made.beyond': 'No more starts: pause or unlock as the manual says.',
     },
   },
   tank: {

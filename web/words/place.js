@@ -1,4 +1,4 @@
-// Words of the place: clearances, cut plan, fit.
+// Words of the place: clearances, and the ways to cut plan and fit.
 
 /** @param {string} by @param {boolean} more */
 const space = (by, more) => (more ? `Find ${by} more.` : `${by} less.`);
@@ -21,9 +21,26 @@ export const words = {
   sides: 'Free space round the heater',
   sidesWhy: 'Tape from the heater’s face to the nearest thing. What is not measured stays empty.',
   ends: 'What is near its ends',
+  endsWhy:
+    'A person: where somebody sits, sleeps or reaches. An exhaust: this heater’s, the engine’s, any other near the intake.',
+  picture: {
+    label: 'The heater from the side and from its intake end, with its six free spaces',
+    side: 'from the side',
+    end: 'from the intake',
+    outlet: 'warm air',
+    intake: 'intake',
+    note: 'not to scale',
+  },
+  ways: 'Also before the first cut',
+  /** @type {Record<string, [string, string]>} */
+  sheets: {
+    fit: ['Fit', 'which way round it finds room'],
+    cut_plan: ['Cut plan', 'from a pilot hole, both faces'],
+  },
   clearances: {
     fields: sides,
     results: sides,
+    how: Object.fromEntries(Object.keys(sides).map((name) => [name, 'as told by the tape'])),
     change: {
       clear_outlet_end_mm: space,
       clear_intake_end_mm: space,

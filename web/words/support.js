@@ -27,6 +27,8 @@ export const words = {
   },
 };
 
+const DRESS = 'Dress the face, or mount a plate with its gasket.';
+
 /** @param {string} by */
 const flatter = (by) => `${by} flatter: dress the face, or mount a plate with its gasket.`;
 
@@ -70,7 +72,12 @@ export const sheets = {
       open_lines: 'not read, or the straightedge too short, or no blade stays out',
       gap_mm: 'middle between the two blades',
     },
+    silent: ['at_least_mm'],
     change: { unevenness_mm: flatter },
+    advice: {
+      'at_least_mm.beyond': DRESS,
+      'at_least_mm.not_proven': 'Read the lines that are still open.',
+    },
     row: (/** @type {number} */ n) => `Reading ${n}`,
     addRow: 'Add a reading',
   },
@@ -84,6 +91,6 @@ export const sheets = {
     how: {
       at_least_mm: 'half of length · sin(difference): the ends are at best so far from any plane',
     },
-    change: { unevenness_mm: flatter },
+    advice: { 'at_least_mm.beyond': DRESS },
   },
 };

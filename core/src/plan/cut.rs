@@ -55,7 +55,7 @@ pub fn cut_plan(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let mut plate = cut_piece::plate(&cut, fixed)?;
     let seat = Turned {
         turn: direction(cut.turn_deg),
-        ..Turned::upright([cut.right_mm, cut.up_mm], [0.0; 2])
+        ..Turned::upright([cut.middle_right_mm, cut.middle_up_mm], [0.0; 2])
     };
     let (mut land, mut reach) = (f64::NAN, f64::NAN);
     for piece in &mut pieces {

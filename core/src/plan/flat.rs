@@ -104,7 +104,6 @@ impl Turned {
         [mx + x * cos - y * sin, my + x * sin + y * cos]
     }
 
-    #[inline(never)]
     fn corners(&self) -> [Point; 4] {
         let [x, y] = self.half;
         [[x, y], [-x, y], [x, -y], [-x, -y]].map(|p| self.outwards(p))
@@ -113,11 +112,9 @@ impl Turned {
     /// Distance of its farthest point from `from`.
     #[must_use]
     pub fn reach_mm(&self, from: Point) -> f64 {
-        let mut far = f64::NAN;
-        for corner in &self.corners() {
-            far = far.max(length(minus(*corner, from)));
-        }
-        far + self.round_mm
+        let [x, y] = self.inwards(minus(from, self.middle));
+        let [w, h] = self.half;
+        length([x.abs() + w, y.abs() + h]) + self.round_mm
     }
 
     /// Its point that is nearest, `round` left out.
