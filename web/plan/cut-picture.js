@@ -24,6 +24,14 @@ const t = words.picture;
 export const numbersOf = (form) =>
   Object.fromEntries(form.entry.inputs.map(({ name }, i) => [name, form.x[i]]));
 
+/** What was told of a thing, by name. @param {SheetForm} form @param {number} row @returns {Numbers} */
+function toldOf(form, row) {
+  const first = form.entry.inputs.length + row * form.entry.row.length;
+  return Object.fromEntries(
+    form.entry.row.map(({ name }, i) => [`told_${name}`, form.x[first + i]]),
+  );
+}
+
 /** Each row's results by name. @param {SheetForm} form @param {Worked | null} worked */
 export function thingsOf(form, worked) {
   if (!worked || worked.refused) return [];
@@ -31,7 +39,7 @@ export function thingsOf(form, worked) {
     const own = worked.results.filter((r) => r.row === row);
     const answer = worked.answers.find((a) => a.result.row === row && a.result.name === 'gap_mm');
     return {
-      face: form.x[form.entry.inputs.length + row * form.entry.row.length],
+      .../** @type {Numbers} */ (toldOf(form, row)),
       verdict: answer?.verdict ?? 'none',
       limit: answer?.limit ?? null,
       why: answer?.why ?? null,
@@ -93,15 +101,20 @@ function plate(x, k) {
   });
 }
 
+/** A box, or a line where it has no width or height. @param {number} l @param {number} r
+ * @param {number} b @param {number} up */
+const outlineOf = (l, r, b, up) =>
+  l === r || b === up ? `M${l} ${-b}L${r} ${-up}` : `M${l} ${-b}H${r}V${-up}H${l}Z`;
+
 /** A thing and its gap. @param {Thing} o @param {number} i @param {number} k
  * @param {import('../units.js').System} system */
 function thing(o, i, k, system) {
-  const cls = `thing ${o.face === 1 ? 'far' : 'near'}`;
+  const cls = `thing ${o.told_face === 1 ? 'far' : 'near'}`;
   const [l, r, b, up] = [o.left_mm, o.right_mm, o.bottom_mm, o.top_mm].map((v) => k * v);
+  // Its direction not told: somewhere on this circle.
   const shape = Number.isNaN(l)
-    ? null
-    : s('rect', { x: l, y: -up, width: Math.max(r - l, 0.01), height: Math.max(up - b, 0.01) });
-  shape?.setAttribute('class', cls);
+    ? s('circle', { r: k * o.told_distance_mm, class: `${cls} anywhere` })
+    : path(outlineOf(l, r, b, up), cls);
   if (Number.isNaN(o.from_right_mm)) return [shape];
   const [x1, y1, x2, y2] = [o.from_right_mm, -o.from_up_mm, o.to_right_mm, -o.to_up_mm].map(
     (v) => k * v,

@@ -55,7 +55,7 @@ function table(form, worked) {
     return h(
       'tr',
       {},
-      h('th', { scope: 'row' }, `${i + 1}, ${o.face === 1 ? t.far : t.near}`),
+      h('th', { scope: 'row' }, `${i + 1}, ${o.told_face === 1 ? t.far : t.near}`),
       h('td', {}, `${gap.value} ${gap.u}`),
       h('td', {}, [verdict, why ?? (o.verdict === 'within' && usage)].filter(Boolean).join(': ')),
     );

@@ -53,7 +53,8 @@ function begin(form) {
  * @param {import('./fields.js').SheetField[]} fields */
 function thing(fields) {
   /** @param {string[]} names */
-  const some = (names) => fields.filter((f) => names.includes(f.entry.name)).map((f) => f.el);
+  const some = (names) =>
+    names.flatMap((name) => fields.filter((f) => f.entry.name === name).map((f) => f.el));
   const polar = ['distance_mm', 'direction_deg'];
   const isTold = fields.some((f) => polar.includes(f.entry.name) && f.input.value !== '');
   const deeper = h(

@@ -7,6 +7,8 @@ import { boxFaces, polygon, project } from '../drawings/solid.js';
 
 /** Half its longest side on paper. */
 const SIZE = 46;
+/** How far the fuel port stands out. */
+const STUB = 12;
 /** Drawn while nothing is told: length, width, height. */
 const USUAL = [380, 150, 150];
 /** From the paper's middle of projection to the tile's. */
@@ -48,8 +50,8 @@ export function heater(centre, half, axes, out) {
   ];
   const port = /** @type {Point} */ (axes[2].map((v) => -v));
   const ends = [
-    { way: axes[0], d: arrow(...pair(tip(axes[0], half[0], out))), class: 'warm' },
-    { way: port, d: `M${polygon(tip(port, half[2], out * 0.5))}`, class: 'port' },
+    { way: axes[0], d: out === 0 ? '' : arrow(...pair(tip(axes[0], half[0], out))), class: 'warm' },
+    { way: port, d: `M${polygon(tip(port, half[2], STUB))}`, class: 'port' },
   ];
   const toEye = (/** @type {Point} */ way) => way.reduce((sum, v, i) => sum + v * EYE[i], 0) > 0;
   const mark = (/** @type {{ d: string, class: string }} */ end) =>
@@ -73,9 +75,10 @@ export function fitTile(form, axes) {
   });
   const k = SIZE / Math.max(...told);
   const half = /** @type {Point} */ (told.map((v) => k * v));
+  const viewBox = axes[0][2] ? '84 60 172 180' : '84 96 172 108';
   return s(
     'svg',
-    { viewBox: '84 64 172 172', class: 'tile', 'aria-hidden': 'true' },
+    { viewBox, class: 'tile', 'aria-hidden': 'true' },
     ...heater(CENTRE, half, axes, 30),
   );
 }

@@ -35,7 +35,7 @@ function clearances(ctx, form) {
   });
   return h(
     'section',
-    { class: 'card working' },
+    { class: 'card clearances' },
     h('h3', {}, words.clear),
     h('p', { class: 'source' }, words.clearWhy),
     h('table', {}, ...rows),
@@ -49,13 +49,14 @@ function towards(way) {
   return words.towards[`${axis}${way[axis] > 0 ? '+' : '-'}`];
 }
 
-/** One way round, to be tapped. @param {SheetForm} form @param {number} place
+/** One way round, to be tapped. @param {SheetForm} form @param {number} place @param {boolean} best
  * @param {(place: number) => void} choose */
-function tile(form, place, choose) {
+function tile(form, place, best, choose) {
   const { axes, allowed } = catalogue.orientations[place];
   const [outlet, , up] = axes;
   const name = words.way(towards(outlet), towards(up.map((v) => -v)));
-  const why = allowed ? '' : outlet[2] > 0 ? words.outletUp : words.portUp;
+  const no = outlet[2] > 0 ? words.outletUp : words.portUp;
+  const note = allowed ? best && words.best : no;
   const chosen = form.kept.record.typed.orientation === String(place);
   return h(
     'button',
@@ -69,13 +70,13 @@ function tile(form, place, choose) {
     },
     fitTile(form, axes),
     h('span', {}, name),
-    why && h('small', {}, why),
+    note && h('small', {}, note),
   );
 }
 
 /** The ways round that need the same room. @param {SheetForm} form @param {Answer} answer
- * @param {number} lay @param {(place: number) => void} choose */
-function group(form, answer, lay, choose) {
+ * @param {number} lay @param {number} best @param {(place: number) => void} choose */
+function group(form, answer, lay, best, choose) {
   const { ctx } = form;
   const { result, verdict, limit } = answer;
   const shown = valueAndU(result.value, result.u, result.unit, ctx.settings.system, [0]);
@@ -93,7 +94,11 @@ function group(form, answer, lay, choose) {
       verdictFrame(verdict, ctx.text.verdicts[verdict], limit?.basis ?? ''),
       verdict === 'within' && usage && h('span', { class: 'note' }, usage),
     ),
-    h('div', { class: 'ways-round' }, ...places.map((place) => tile(form, place, choose))),
+    h(
+      'div',
+      { class: 'ways-round' },
+      ...places.map((place) => tile(form, place, place === best, choose)),
+    ),
   );
 }
 
@@ -102,11 +107,14 @@ function group(form, answer, lay, choose) {
 function ways(form, worked, choose) {
   if (!worked || worked.refused) return [];
   const lays = worked.answers.filter((a) => a.alternative).map((answer, lay) => ({ answer, lay }));
-  lays.sort((a, b) => b.answer.result.value - a.answer.result.value);
+  const best = worked.results.find((r) => r.name === 'best')?.value ?? 0;
+  const first = catalogue.orientations[best].lay;
+  const tie = (/** @type {number} */ lay) => (lay === first ? 0 : 1);
+  lays.sort((a, b) => b.answer.result.value - a.answer.result.value || tie(a.lay) - tie(b.lay));
   return [
     h('h2', {}, words.ways),
     h('p', { class: 'source' }, words.waysWhy),
-    ...lays.map(({ answer, lay }) => group(form, answer, lay, choose)),
+    ...lays.map(({ answer, lay }) => group(form, answer, lay, best, choose)),
   ];
 }
 

@@ -29,8 +29,8 @@ const fields = {
   face: 'On which face',
   right_mm: ['Right of the pilot hole', 'seen from its face; minus is left'],
   up_mm: ['Above the pilot hole', 'minus is below'],
-  right_to_mm: ['… and on to', 'right of the pilot hole; empty where it has no width'],
-  up_to_mm: ['… and on to', 'above the pilot hole; empty where it has no height'],
+  right_to_mm: ['… and right as far as', 'empty where it has no width'],
+  up_to_mm: ['… and up as far as', 'empty where it has no height'],
   distance_mm: 'Distance from the pilot hole',
   direction_deg: ['Direction, degrees anticlockwise from right', 'seen from its face; 90 is up'],
 };

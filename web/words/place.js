@@ -24,12 +24,16 @@ export const words = {
   endsWhy:
     'A person: where somebody sits, sleeps or reaches. An exhaust: this heater’s, the engine’s, any other near the intake.',
   picture: {
-    label: 'The heater from the side and from its intake end, with its six free spaces',
-    side: 'from the side',
-    end: 'from the intake',
-    outlet: 'warm air',
-    intake: 'intake',
-    note: 'not to scale',
+    label: 'The heater with its six free spaces, warm-air end right, fuel port down; not to scale',
+    /** @type {Record<string, string>} */
+    spaces: {
+      outlet_end_mm: 'warm air',
+      intake_end_mm: 'intake',
+      top_mm: 'above',
+      bottom_mm: 'below',
+      left_mm: 'left',
+      right_mm: 'right',
+    },
   },
   ways: 'Also before the first cut',
   /** @type {Record<string, [string, string]>} */
