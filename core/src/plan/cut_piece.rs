@@ -23,12 +23,10 @@ pub(super) const fn missing(place: usize) -> Refusal {
 
 /// What a plate has beyond a piece, where it has least; both before the turn.
 pub(super) fn land_mm(plate: &Turned, piece: &Turned) -> f64 {
-    let mut least = f64::NAN;
-    for axis in [0, 1] {
-        let off = (piece.middle[axis] - plate.middle[axis]).abs();
-        least = least.min(plate.half[axis] - piece.half[axis] - piece.round_mm - off);
-    }
-    least
+    let side = |plate: f64, own: f64, off: f64| plate - own - piece.round_mm - off.abs();
+    let [x, y] = piece.middle;
+    let across = side(plate.half[0], piece.half[0], x - plate.middle[0]);
+    across.min(side(plate.half[1], piece.half[1], y - plate.middle[1]))
 }
 
 /// The pieces of a cut from its middle, before the turn: `cut`, and the same in order.
