@@ -6,6 +6,7 @@ import { worstFirst } from '../sentences.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
 import { catalogue } from './model.js';
+import { ducts } from './ducts.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { guide } from './guide.js';
@@ -22,6 +23,7 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 const SHEETS = {
   place: ['clearances'],
   support: ['support', 'twist'],
+  ducts: ['ducts', 'air_flow', 'return_air'],
   fuel: FUEL,
 };
 
@@ -33,6 +35,7 @@ export class Plan {
     limits,
     place,
     support,
+    ducts,
     fuel,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
   };

@@ -81,7 +81,8 @@ export class SheetForm {
     );
     return new SheetField(this.ctx, entry, row, { label, hint, choices }, (now) => {
       this.kept.changed(now);
-      this.refresh();
+      // Leaving a number brings nothing new, and a finger may lie on what would be drawn anew.
+      if (!now || choices) this.refresh();
     });
   }
 
@@ -224,7 +225,10 @@ export class SheetForm {
     const fields = place.row === null ? this.fields : this.rowFields[place.row];
     const field = fields?.find((f) => f.entry.name === place.entry?.name);
     if (!field) return t.problems.too_many();
-    if (problem === 'missing') return t.missing(field.words.label);
+    if (problem === 'missing') {
+      const row = place.row === null ? '' : `${this.words.row?.(place.row + 1)}: `;
+      return t.missing(`${row}${field.words.label}`);
+    }
     const { system } = this.ctx.settings;
     const [low, high] = [place.entry.low, place.entry.high].map((v) =>
       limitWithUnit(v, place.entry.unit, system),
