@@ -4,34 +4,28 @@
 import { button, h, say } from '../dom.js';
 import { pick } from '../screens/frame.js';
 import { sheets, words } from '../words/ducts.js';
+import {
+  boreOf,
+  fieldsOf,
+  inShort,
+  KINDS,
+  kindOf,
+  OPEN_END,
+  REDUCER,
+  relabel,
+} from './ducts-kinds.js';
 import { heaterPicture, piecePicture } from './ducts-picture.js';
+import { rounded, sumLines, withU } from './ducts-sums.js';
 import { SheetForm } from './sheet.js';
-import { unitLabel, valueAndU } from './units.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('./fields.js').SheetField} SheetField */
 /** @typedef {import('./record.js').Row} Row */
 
-/** Core's names of the kinds, in their order, and the fields that each has a use for. */
-const KINDS = /** @type {const} */ ([
-  ['straight', ['bore_mm', 'length_m']],
-  ['bend', ['bore_mm', 'angle_deg', 'radius_ratio']],
-  ['mitre', ['bore_mm', 'angle_deg']],
-  ['flexible', ['bore_mm', 'length_m', 'share', 'angle_deg', 'radius_ratio']],
-  ['open_end', ['bore_mm', 'share']],
-  ['reducer', ['bore_mm', 'second_bore_mm', 'length_m']],
-  ['branch', ['bore_mm', 'share', 'angle_deg', 'second_bore_mm']],
-]);
-const OPEN_END = 4;
-const REDUCER = 5;
-const ROUGH = ['straight', 'bend', 'flexible', 'reducer'];
 /** Fields of the fan's curve. */
 export const FAN = /^(power|curve_density|flow_\d|pressure_\d)/;
 /** Half width of a drawn pipe of the widest bore. */
 const WIDEST = 22;
-
-/** @param {Row} row */
-const kindOf = (row) => Number(row.typed.kind);
 
 /** Where a piece tells what it is and costs.
  * @typedef {{ what: HTMLElement, told: HTMLElement, loss: HTMLElement, bar: HTMLElement,
@@ -179,7 +173,7 @@ export class DuctForm extends SheetForm {
     this.halves.replaceChildren(...halvesOf(this.fields.filter((f) => !isFan(f))));
     this.fanHalves.replaceChildren(...halvesOf(this.fields.filter(isFan)));
     for (const [i, fields] of this.rowFields.entries()) {
-      const used = this.#fieldsOf(this.rows[i], fields);
+      const used = fieldsOf(this.rows[i], fields);
       this.rowsEl.children[i].querySelector('.own-halves')?.replaceChildren(...halvesOf(used));
     }
     const warm = this.rows.findIndex((row) => row.typed.run === '1');
@@ -187,18 +181,11 @@ export class DuctForm extends SheetForm {
     this.rowsEl.insertBefore(h('li', { class: 'between' }, this.heater), before);
   }
 
-  /** Fields that a piece's kind has a use for. @param {Row} row @param {SheetField[]} fields */
-  #fieldsOf(row, fields) {
-    const [kind, used] = KINDS[kindOf(row)];
-    const names = [...used, ...(ROUGH.includes(kind) ? ['roughness_mm'] : [])];
-    return names.flatMap((name) => fields.filter((f) => f.entry.name === name));
-  }
-
   /** @param {SheetField[]} fields @param {number} i */
   #piece(fields, i) {
     const row = this.rows[i];
     const [kind] = KINDS[kindOf(row)];
-    const used = this.#fieldsOf(row, fields);
+    const used = fieldsOf(row, fields);
     for (const field of used) {
       const own = words.ofKind[kind]?.[field.entry.name];
       if (own) relabel(field, own);
@@ -270,9 +257,9 @@ export class DuctForm extends SheetForm {
         boreOf(bore) ? Math.max(6, (WIDEST * boreOf(bore)) / widest) : 14;
       const after = typed.second_bore_mm ? w(typed.second_bore_mm) : w(typed.bore_mm);
       this.#draw(head, [Number(typed.kind), w(typed.bore_mm), after, typed.run === '1']);
-      const [what, told] = this.#what(i);
-      say(head.what, what);
-      say(head.told, told);
+      const layout = this.comparing ? words.inLayout[Number(typed.layout)] : '';
+      say(head.what, `${i + 1} ${layout}${this.words.choices?.kind[Number(typed.kind)]}`);
+      say(head.told, inShort(this.rows[i], this.rowFields[i], system));
       const loss = losses[i];
       say(head.loss, loss ? rounded(loss, system) : '');
       head.bar.style.width = `${loss && most > 0 ? Math.max(0, (100 * loss.value) / most) : 0}%`;
@@ -280,7 +267,8 @@ export class DuctForm extends SheetForm {
     }
     const outlet = results.find((r) => r.name === 'outlet_air_celsius');
     this.heater.replaceChildren(heaterPicture(words.heater, outlet ? withU(outlet, system) : ''));
-    this.#sum(results);
+    const lines = sumLines(this, results);
+    this.sums.replaceChildren(...lines.map((line) => h('p', { class: 'summary' }, line)));
     // A complaint must be seen.
     for (const [i, fields] of this.rowFields.entries()) {
       const details = this.rowsEl.querySelector(`[data-row="${i}"] .piece-fields`);
@@ -295,86 +283,7 @@ export class DuctForm extends SheetForm {
     head.shape = String(shape);
     head.picture.replaceChildren(piecePicture(...shape));
   }
-
-  /** A piece in short, as it was typed. @param {number} i */
-  #what(i) {
-    const { typed } = this.rows[i];
-    const { choices } = this.words;
-    const layout =
-      this.comparing && typed.layout !== '0' ? ['', 'A ', 'B '][Number(typed.layout)] : '';
-    const told = this.#fieldsOf(this.rows[i], this.rowFields[i])
-      .filter((f) => f.row.typed[f.entry.name])
-      .map(
-        (f) =>
-          `${f.row.typed[f.entry.name]}${shortUnit(f, KINDS[kindOf(this.rows[i])][0], this.ctx.settings.system)}`,
-      );
-    return [`${i + 1} ${layout}${choices?.kind[Number(typed.kind)]}`, told.join(' · ')];
-  }
-
-  /** Both layouts in a line each, and which costs less. @param {import('./model.js').Result[]} results */
-  #sum(results) {
-    const { system } = this.ctx.settings;
-    const of = (/** @type {string} */ name) =>
-      results.find((r) => r.name === name && r.row === null && !Number.isNaN(r.value));
-    const lines = ['a', 'b'].flatMap((layout) => {
-      const [loss, dearest] = [of(`loss_${layout}_pa`), of(`dearest_${layout}`)];
-      if (!loss || !dearest) return [];
-      const row = dearest.value - 1;
-      const its = results.find((r) => r.row === row && r.name === `piece_${layout}_pa`);
-      const kind = this.words.choices?.kind[kindOf(this.rows[row])];
-      return words.dearest(
-        this.comparing ? words.layout(layout.toUpperCase()) : '',
-        withU(loss, system),
-        `${row + 1} ${kind}`,
-        its ? rounded(its, system) : '',
-      );
-    });
-    const apart = of('loss_difference_pa');
-    if (apart) lines.push(differ(apart, system));
-    if (!this.rows.length) lines.push(words.noPieces);
-    this.sums.replaceChildren(...lines.map((line) => h('p', { class: 'summary' }, line)));
-  }
 }
 
 /** @param {SheetField[]} fields */
 const halvesOf = (fields) => fields.map((f) => f.halfRow()).filter((el) => el !== null);
-
-/** Which layout costs less, where it is sure. @param {import('./model.js').Result} apart
- * @param {'metric' | 'us'} system */
-function differ(apart, system) {
-  if (Math.abs(apart.value) <= apart.u) return words.differOpen;
-  const by = withU({ ...apart, value: Math.abs(apart.value) }, system);
-  return words.differ(apart.value > 0 ? 'A' : 'B', by);
-}
-
-/** A value and its U. @param {import('./model.js').Result} r @param {'metric' | 'us'} system */
-function withU({ value, u, unit }, system) {
-  const shown = valueAndU(value, u, unit, system);
-  return `${shown.value} ${shown.u}`;
-}
-
-/** A value alone, as exact as its U lets it be. @param {import('./model.js').Result} r
- * @param {'metric' | 'us'} system */
-const rounded = ({ value, u, unit }, system) =>
-  `${valueAndU(value, u, unit, system).value} ${unitLabel(unit, system)}`;
-
-/** A diameter for the drawing. @param {string | undefined} typed */
-const boreOf = (typed) => Number.parseFloat((typed ?? '').replace(',', '.')) || 0;
-
-/** @param {SheetField} field @param {string} kind @param {'metric' | 'us'} system */
-function shortUnit({ entry }, kind, system) {
-  if (entry.unit === 'deg') return '°';
-  if (entry.name === 'radius_ratio') return ' D';
-  if (entry.name === 'share') return ` ${words.shares[kind]}`;
-  return entry.unit === 'ratio' ? '' : ` ${unitLabel(entry.unit, system)}`;
-}
-
-/** @param {SheetField} field @param {[string, string]} words */
-function relabel(field, [label, hint]) {
-  field.words.label = label;
-  const el = /** @type {HTMLElement} */ (field.el.querySelector('label'));
-  const [name, unit] = [el.querySelector('b'), el.childNodes[1]];
-  if (name) name.textContent = label;
-  const plain = unit?.nodeType === Node.TEXT_NODE ? [unit] : [];
-  el.replaceChildren(...(name ? [name] : []), ...plain, h('small', {}, hint));
-}

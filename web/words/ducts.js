@@ -183,9 +183,10 @@ export const words = {
   dearest: (layout, loss, piece, its) => `${layout}${loss}. Dearest: ${piece}, ${its}.`,
   /** @param {string} name */
   layout: (name) => `${name}: `,
-  /** @param {string} less @param {string} by */
-  differ: (less, by) => `${less} costs less, by ${by}.`,
-  differOpen: 'Which of the two costs less is not proven.',
+  /** Before a piece's name, by layout. */
+  inLayout: ['', 'A ', 'B '],
+  /** @param {string} by */
+  apart: (by) => `B less A: ${by}.`,
   noPieces: 'No piece yet: add them in the order of the air.',
   rise: 'Flow from a measured rise',
   riseWhy:
