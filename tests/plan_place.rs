@@ -327,8 +327,8 @@ mod cut {
         ("lean_right", 0.0),
         ("lean_up", 0.0),
         ("wander_mm", 0.0),
-        ("right_mm", 0.0),
-        ("up_mm", 0.0),
+        ("middle_right_mm", 0.0),
+        ("middle_up_mm", 0.0),
         ("turn_deg", 0.0),
         ("a_diameter_mm", 80.0),
         ("a_right_mm", 0.0),
@@ -340,8 +340,8 @@ mod cut {
         ("lean_right", 0.0),
         ("lean_up", 0.0),
         ("wander_mm", 0.0),
-        ("right_mm", 0.0),
-        ("up_mm", 0.0),
+        ("middle_right_mm", 0.0),
+        ("middle_up_mm", 0.0),
         ("turn_deg", 0.0),
         ("width_mm", 60.0),
         ("height_mm", 80.0),
@@ -421,20 +421,20 @@ mod cut {
         ));
         let moved: Vec<_> = HOLE
             .iter()
-            .filter(|(n, _)| *n != "right_mm")
+            .filter(|(n, _)| *n != "middle_right_mm")
             .copied()
             .collect();
-        assert_eq!(gap(&moved, &[("right_mm", 25.0)], &right), 35.0);
+        assert_eq!(gap(&moved, &[("middle_right_mm", 25.0)], &right), 35.0);
     }
 
     #[test]
     fn the_far_face_has_right_and_left_changed() {
         let moved: Vec<_> = HOLE
             .iter()
-            .filter(|(n, _)| *n != "right_mm")
+            .filter(|(n, _)| *n != "middle_right_mm")
             .copied()
             .collect();
-        let by = [("right_mm", 25.0)];
+        let by = [("middle_right_mm", 25.0)];
         let seen =
             |face, right: f64| gap(&moved, &by, &[face, ("right_mm", right), ("up_mm", 0.0)]);
         assert_eq!(seen(NEAR, 100.0), 35.0);
@@ -642,8 +642,8 @@ mod cut {
             right in -100.0..100.0, up in -100.0..100.0, face in 0u8..2,
         ) {
             let cut: Vec<_> = RECTANGLE.iter()
-                .filter(|(n, _)| !["turn_deg", "right_mm", "up_mm"].contains(n)).copied().collect();
-            let also = [("turn_deg", turn), ("right_mm", right), ("up_mm", up)];
+                .filter(|(n, _)| !["turn_deg", "middle_right_mm", "middle_up_mm"].contains(n)).copied().collect();
+            let also = [("turn_deg", turn), ("middle_right_mm", right), ("middle_up_mm", up)];
             let distance = distance.round();
             let face = ("face", f64::from(face));
             let anywhere = gap(&cut, &also, &[face, ("distance_mm", distance)]);

@@ -206,13 +206,15 @@ export function openBorder(pkg, memory) {
      * @param {number[]} limits */
     sheetWork(sheet, x, half, limits) {
       give(x, half, limits);
-      return numbers(pkg.sheet_work(sheet, x.length, limits.length));
+      return numbers(pkg.sheet_work(sheet, x.length, limits.length, 0));
     },
     /** @param {number} sheet @param {number[]} x @param {number[]} half
      * @param {number} output */
     sheetParts(sheet, x, half, output) {
       give(x, half);
-      return numbers(pkg.sheet_parts(sheet, x.length, output));
+      const worked = numbers(pkg.sheet_work(sheet, x.length, 0, output));
+      // Refused numbers have no parts; their refusal was told before.
+      return worked[0] === 0 ? worked.slice(-x.length) : [];
     },
     boundProblem: pkg.bound_problem,
     /**

@@ -49,6 +49,8 @@ export const text = {
       pipe: 'falls away from the heater',
     },
     unchecked: 'not checked',
+    /** @param {number} n */
+    open: (n) => `${n} not checked`,
     all: 'All captures',
     /** @param {{ none: number, beyond: number, not_proven: number, within: number }} n */
     summary: (n) =>

@@ -51,7 +51,7 @@ export const check = (page, result) =>
 /** A line of the working: its number, its ± and its unit. */
 export async function worked(page, sheet, name) {
   const line = page.locator(`.working[data-sheet="${sheet}"] [data-name="${name}"] td`).first();
-  const said = (await line.textContent()).replaceAll('−', '-');
+  const said = (await line.textContent()).replaceAll('−', '-').replaceAll('\u00a0', ' ');
   const [, value, u, unit] = said.match(/^(\S+) \(?± (\S+?)(?: ([^)]*))?\)?$/) ?? [said, said];
   return { value: Number(value), u: Number(u), unit };
 }

@@ -50,6 +50,7 @@ test('line by line: open until all six are read, then the widest gap answers', a
   await read(page, 5);
   const told = await check(page, 'unevenness_mm');
   assert.equal(told.verdict, 'within');
+  assert.equal(await page.locator('.answers .missing').count(), 0);
   assert.equal(Number((await worked(page, 'support', 'unevenness_mm')).value), 0.425);
   // A straightedge shorter than the diagonal leaves two lines open.
   await type(page, { straightedge_mm: '200' });

@@ -5,8 +5,8 @@
 use crate::page::page;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// Room for the longest: a sheet of tables, with half-widths and limits.
-const ROOM: usize = 640;
+/// Room for the longest: what a sheet of tables gives, verdicts and shares of the uncertainty.
+const ROOM: usize = 768;
 
 /// Numbers in a row.
 pub struct Numbers {

@@ -10,27 +10,45 @@ use plumbmark::plan::bound::BoundId;
 use plumbmark::plan::bound_error::{Cited, validate, validate_angle};
 use plumbmark::plan::kind::Refusal;
 use plumbmark::plan::propagate::MOST_IN;
+use plumbmark::plan::work::Worked;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Works a sheet out. Given are `inputs` numbers, as many half-widths, then `limits` numbers: for
 /// each check of the sheet in order the lowest and the highest value permitted. Gives 0 and then,
 /// for each result: value, U, place of the input that adds most to U (not a number for none); then
 /// for each check: codes of the verdict and of what stands behind it (0 when plain), margin, change
-/// that would settle it, probability. Or 1, the place that is refused, the problem's code, the code
-/// of the unit that it was likely typed in. Nothing where there is no such sheet.
+/// that would settle it, probability; then for each input what it adds to the result at `output`, a
+/// standard uncertainty. Or 1, the place that is refused, the problem's code, the code of the unit
+/// that it was likely typed in. Nothing where there is no such sheet.
 #[wasm_bindgen]
 #[must_use]
-pub fn sheet_work(sheet: usize, inputs: usize, limits: usize) -> i32 {
+pub fn sheet_work(sheet: usize, inputs: usize, limits: usize, output: usize) -> i32 {
     let page = page();
     let (given, to) = (&page.given, &mut page.numbers);
     to.clear();
     let Some(sheet) = Sheet::ALL.get(sheet) else {
         return 0;
     };
-    let worked = match sheet.work(given.row(0, inputs), given.row(inputs, inputs)) {
-        Ok(worked) => worked,
+    let (x, half) = (given.row(0, inputs), given.row(inputs, inputs));
+    let mut parts = [0.0; MOST_IN];
+    let worked = sheet.contributions(x, half, &mut |input, at, u| {
+        if at == output
+            && let Some(part) = parts.get_mut(input)
+        {
+            *part = u;
+        }
+    });
+    match worked {
+        Ok(worked) => put(to, &worked, given.row(2 * inputs, limits)),
         Err(refusal) => return refused(to, refusal),
-    };
+    }
+    for part in parts.into_iter().take(inputs) {
+        to.put(part);
+    }
+    to.count()
+}
+
+fn put(to: &mut Numbers, worked: &Worked, limits: &[f64]) {
     to.put_code(0);
     let mut place = 0;
     while let Some(result) = worked.result(place) {
@@ -39,10 +57,8 @@ pub fn sheet_work(sheet: usize, inputs: usize, limits: usize) -> i32 {
         to.put(result.dominant.map_or(f64::NAN, |place| place as f64));
         place += 1;
     }
-    let limits = given.row(2 * inputs, limits).chunks_exact(2);
-    for (place, limit) in limits.enumerate() {
-        if let [low, high] = limit
-            && let Some(check) = worked.check(place)
+    for (place, [low, high]) in limits.as_chunks().0.iter().enumerate() {
+        if let Some(check) = worked.check(place)
             && let Some(judged) = worked.judged(&check, *low, *high)
         {
             to.put_code(judged.verdict as u8);
@@ -52,31 +68,6 @@ pub fn sheet_work(sheet: usize, inputs: usize, limits: usize) -> i32 {
             to.put(judged.probability);
         }
     }
-    to.count()
-}
-
-/// What each input adds to the uncertainty of the result at `output`: a standard uncertainty for
-/// each input in order. Given are `inputs` numbers and as many half-widths.
-#[wasm_bindgen]
-#[must_use]
-pub fn sheet_parts(sheet: usize, inputs: usize, output: usize) -> i32 {
-    let page = page();
-    let (given, to) = (&page.given, &mut page.numbers);
-    let mut parts = [0.0; MOST_IN];
-    if let Some(sheet) = Sheet::ALL.get(sheet) {
-        let (x, half) = (given.row(0, inputs), given.row(inputs, inputs));
-        // Refused numbers have no parts; their refusal was told before.
-        let _ = sheet.contributions(x, half, output, &mut |input, u| {
-            if let Some(part) = parts.get_mut(input) {
-                *part = u;
-            }
-        });
-    }
-    to.clear();
-    for part in parts.into_iter().take(inputs) {
-        to.put(part);
-    }
-    to.count()
 }
 
 /// Checks a limit of the tape-measure half, or, after those, what stands beside the limit of an

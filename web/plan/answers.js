@@ -22,8 +22,12 @@ export class Answers {
 
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
   show(answers) {
-    const told = (answers ?? []).filter((a) => !Number.isNaN(a.result.value));
-    const open = (answers ?? []).filter((a) => Number.isNaN(a.result.value));
+    const { silent = [] } = this.form.words;
+    const own = (answers ?? []).filter((a) => !a.alternative);
+    const told = own.filter((a) => !Number.isNaN(a.result.value));
+    const open = own.filter(
+      ({ result }) => Number.isNaN(result.value) && !silent.includes(result.name),
+    );
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
     this.el.replaceChildren(
@@ -112,7 +116,7 @@ export class Answers {
     const whose = ctx.text.basisLine[limit.basis](limit.source);
     const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';
-    return [ends.filter(Boolean).join(', '), whose, law, reason].filter(Boolean).join(' ');
+    return [`${ends.filter(Boolean).join(', ')}.`, whose, law, reason].filter(Boolean).join(' ');
   }
 
   /** @param {Answer} a */

@@ -3,7 +3,7 @@
 
 import { h } from '../dom.js';
 import { parseNumber } from '../units.js';
-import { sheetEntry, work } from './model.js';
+import { copiedFrom, limitOf, sheetEntry, work } from './model.js';
 import { digits, fromShown, toShown, unitLabel, widthFromShown, widthToShown } from './units.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -38,11 +38,14 @@ export function convertRow(row, entries, from, to) {
 /** Whether a number is a place within a spread: its middle, never asked. @param {FieldEntry} entry */
 export const isSpread = ({ name }) => name.endsWith('spread');
 
-/** Core's number and half-width of a field as typed; NaN where nothing is.
- * @param {Row} row @param {FieldEntry} entry @param {'metric' | 'us'} system throws where it is no number */
-function numbersOf(row, entry, system) {
+/** Core's number and half-width of a field as typed, or of the limit that it is copied from; NaN
+ * where nothing is.
+ * @param {Context} ctx @param {Row} row @param {FieldEntry} entry @param {'metric' | 'us'} system
+ * @param {string | undefined} copied throws where it is no number */
+function numbersOf(ctx, row, entry, system, copied) {
   const { name, unit } = entry;
   if (isSpread(entry)) return { x: 0, half: NaN };
+  if (copied) return { x: limitOf(ctx, copied)?.low ?? NaN, half: NaN };
   const typed = parseNumber(row.typed[name] ?? '');
   const half = parseNumber(row.half[name] ?? '');
   return {
@@ -56,11 +59,11 @@ function numbersOf(row, entry, system) {
 export function answersOf(ctx, name, record) {
   const { entry } = sheetEntry(name);
   try {
-    const own = entry.inputs.map((e) => numbersOf(record, e, record.system));
-    const rows = record.rows.flatMap((row) =>
-      entry.row.map((e) => numbersOf(row, e, record.system)),
-    );
-    const all = [...own, ...rows];
+    /** @param {Row} row @param {FieldEntry[]} entries */
+    const numbers = (row, entries) =>
+      entries.map((e) => numbersOf(ctx, row, e, record.system, copiedFrom(name, e.name)));
+    const rows = record.rows.flatMap((row) => numbers(row, entry.row));
+    const all = [...numbers(record, entry.inputs), ...rows];
     const worked = work(
       ctx,
       name,
@@ -77,7 +80,7 @@ export function answersOf(ctx, name, record) {
 export class SheetField {
   /**
    * @param {Context} ctx @param {FieldEntry} entry @param {Row} row where it is kept
-   * @param {{ label: string, hint?: string, choices?: [string, string][] }} words
+   * @param {{ label: string, hint?: string, choices?: [string, string][], copied?: string }} words
    * @param {(now: boolean) => void} onChange
    */
   constructor(ctx, entry, row, words, onChange) {
@@ -156,11 +159,16 @@ export class SheetField {
     );
   }
 
+  #numbers() {
+    const { ctx, row, entry, words } = this;
+    return numbersOf(ctx, row, entry, ctx.settings.system, words.copied);
+  }
+
   /** Core's number and half-width; NaN where nothing is typed. A complaint stands at the field, and
    * `undefined` comes back, where the text is no number. */
   read() {
     try {
-      const numbers = numbersOf(this.row, this.entry, this.ctx.settings.system);
+      const numbers = this.#numbers();
       if (this.half) this.half.placeholder = this.#assumed(numbers.x);
       return numbers;
     } catch {

@@ -3,12 +3,15 @@
 
 import { limits } from '../screens/limits.js';
 import { worstFirst } from '../sentences.js';
+import { words as cutWords } from '../words/cut.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
-import { catalogue } from './model.js';
+import { catalogue, sheetEntry } from './model.js';
 import { ducts } from './ducts.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
+import { cut } from './cut.js';
+import { fit } from './fit.js';
 import { guide } from './guide.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
@@ -21,11 +24,15 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
 /** The sheets of each section. @type {Record<string, string[]>} */
 const SHEETS = {
-  place: ['clearances'],
+  place: ['clearances', 'fit', 'cut_plan'],
   support: ['support', 'twist'],
   ducts: ['ducts', 'air_flow', 'return_air'],
   fuel: FUEL,
 };
+
+/** What must have been looked for before a sheet's numbers stand for it.
+ * @type {Record<string, string[]>} */
+const TICKS = { cut_plan: Object.keys(cutWords.tick) };
 
 /** What the context has while this half is loaded. */
 export class Plan {
@@ -34,6 +41,8 @@ export class Plan {
     guide,
     limits,
     place,
+    cut,
+    fit,
     support,
     ducts,
     fuel,
@@ -53,11 +62,25 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
-  /** The worst answer of a section; null where nothing was measured.
+  /** The worst answer of a section, or of one sheet, and how many of its checks nothing was measured
+   * for: while there are any, the best of answers does not stand for it.
    * @param {Context} ctx @param {string} section */
-  worstOf(ctx, section) {
-    const sheets = SHEETS[section] ?? [];
-    const answers = sheets.flatMap((name) => answersOf(ctx, name, this.keptOf(name).record));
-    return worstFirst(answers.filter((a) => !Number.isNaN(a.result.value)))[0] ?? null;
+  stateOf(ctx, section) {
+    const found = /** @type {import('./model.js').Answer[]} */ ([]);
+    let open = 0;
+    for (const name of SHEETS[section] ?? [section]) {
+      const { record } = this.keptOf(name);
+      const all = answersOf(ctx, name, record);
+      const answers = all.filter((a) => !a.alternative);
+      const told = answers.filter((a) => !Number.isNaN(a.result.value));
+      found.push(...told);
+      // What can only find it beyond is no check that is missed.
+      const due = sheetEntry(name).entry.checks.filter(
+        (c) => !c.only_beyond && !c.alternative,
+      ).length;
+      open += (TICKS[name] ?? []).filter((id) => !record.ticks[id]).length;
+      open += Math.max(0, due - told.filter((a) => a.result.row === null && !a.only_beyond).length);
+    }
+    return { worst: worstFirst(found)[0] ?? null, open };
   }
 }

@@ -17,6 +17,7 @@ import lists from '../pkg/sheets.js';
  * @property {number} output
  * @property {string} bound
  * @property {boolean} only_beyond
+ * @property {boolean} alternative one of several ways: the chosen one has a check of its own
  *
  * @typedef {object} SheetEntry
  * @property {string} name
@@ -48,6 +49,7 @@ import lists from '../pkg/sheets.js';
  * @property {string} bound
  * @property {BoundLine | null} limit
  * @property {boolean} only_beyond
+ * @property {boolean} alternative
  * @property {Verdict} verdict
  * @property {string | null} why
  * @property {number} margin
@@ -62,8 +64,10 @@ import lists from '../pkg/sheets.js';
 
 export const catalogue = /** @type {{ sheets: SheetEntry[], bounds: BoundEntry[],
   usage: BoundLine[], law: BoundLine[], problems: string[], slips: string[],
-  bound_errors: [string, string][], longest_text: number }} */ (/** @type {unknown} */ (lists));
+  bound_errors: [string, string][], longest_text: number,
+  orientations: OrientationEntry[] }} */ (/** @type {unknown} */ (lists));
 
+/** @typedef {{ axes: [number, number, number][], allowed: boolean, lay: number }} OrientationEntry */
 /** @typedef {{ id: string, section: string, unit: string, low: number, high: number }} BoundEntry */
 
 /** @param {string} name */
@@ -109,6 +113,32 @@ export function limitOf(ctx, bound) {
   return ctx.limits.bounds?.find((b) => b.id === bound) ?? null;
 }
 
+/** Numbers of a sheet that nobody types: they are copied from limits.
+ * @type {Record<string, Record<string, string>>} */
+const COPIED = {
+  fit: {
+    outlet_end_mm: 'clear_outlet_end_mm',
+    intake_end_mm: 'clear_intake_end_mm',
+    top_mm: 'clear_top_mm',
+    bottom_mm: 'clear_bottom_mm',
+    left_mm: 'clear_left_mm',
+    right_mm: 'clear_right_mm',
+  },
+};
+
+/** The limit that a number is copied from. @param {string} sheet @param {string} field */
+export const copiedFrom = (sheet, field) => COPIED[sheet]?.[field];
+
+/** On whose word a sheet stands whose own limit needs none, but that copies others: the weakest.
+ * @param {Context} ctx @param {string} sheet @returns {BoundLine | null} */
+function restsOn(ctx, sheet) {
+  const { bases } = ctx.engine.catalogue;
+  const lines = Object.values(COPIED[sheet] ?? {}).flatMap((id) => limitOf(ctx, id) ?? []);
+  const weakest = (/** @type {BoundLine} */ a, /** @type {BoundLine} */ b) =>
+    bases.indexOf(b.basis) > bases.indexOf(a.basis) ? b : a;
+  return lines.length ? { ...lines.reduce(weakest), low: null, high: null } : null;
+}
+
 /**
  * Works a sheet out.
  * @param {Context} ctx @param {string} name
@@ -144,16 +174,17 @@ export function work(ctx, name, x, half) {
       dominant: Number.isNaN(dominant) ? null : placeOf(entry, dominant),
     };
   });
-  const answers = checks.map(({ output, bound, only_beyond }, i) => {
+  const answers = checks.map(({ output, bound, only_beyond, alternative }, i) => {
     const from = 1 + 3 * results.length + 5 * i;
     const [verdict, why, margin, change, probability] = out.slice(from, from + 5);
     const { verdicts, whys } = ctx.engine.catalogue;
-    const limit = limitOf(ctx, bound);
+    const limit = limitOf(ctx, bound) ?? restsOn(ctx, name);
     return {
       result: results[output],
       bound,
       limit,
       only_beyond,
+      alternative,
       verdict: verdicts[verdict],
       why: whys[why],
       margin,

@@ -13,7 +13,7 @@
 import { button, h, say } from '../dom.js';
 import { Answers } from './answers.js';
 import { convertRow, isSpread, SheetField } from './fields.js';
-import { sheetEntry, work } from './model.js';
+import { copiedFrom, sheetEntry, work } from './model.js';
 import { toShown, limitWithUnit } from './units.js';
 import { Working } from './working.js';
 
@@ -32,6 +32,7 @@ import { Working } from './working.js';
  * @property {Record<string, string>} results
  * @property {Record<string, string>} [how] formula and source of a result, for the working
  * @property {Record<string, (by: string, more: boolean) => string>} [change] by limit: what to do
+ * @property {string[]} [silent] results that nobody misses where they have no number
  * @property {Record<string, string>} [advice] by result and verdict, where no change of a number is
  *   the way: `at_least_mm.beyond`
  * @property {(n: number) => string} [row] title of a row
@@ -79,9 +80,10 @@ export class SheetForm {
     const choices = this.words.choices?.[entry.name]?.map(
       (word, i) => /** @type {[string, string]} */ ([String(i), word]),
     );
-    return new SheetField(this.ctx, entry, row, { label, hint, choices }, (now) => {
+    const copied = copiedFrom(this.name, entry.name);
+    return new SheetField(this.ctx, entry, row, { label, hint, choices, copied }, (now) => {
       this.kept.changed(now);
-      // Leaving a number brings nothing new, and a finger may lie on what would be drawn anew.
+      // Leaving a field changes nothing more; what was tapped must still be there for the tap.
       if (!now || choices) this.refresh();
     });
   }

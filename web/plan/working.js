@@ -21,7 +21,7 @@ export class Working {
 
   /** @param {import('./model.js').Result[] | null} results */
   show(results) {
-    const told = (results ?? []).filter((r) => Number.isFinite(r.value));
+    const told = (results ?? []).filter((r) => Number.isFinite(r.value) && r.unit !== 'choice');
     const given = results ? this.#given() : [];
     this.el.hidden = told.length === 0;
     this.body.replaceChildren(...given, ...told.map((r) => this.#result(r)));
@@ -37,7 +37,7 @@ export class Working {
       const width = Number.isNaN(half[i]) ? assumed : half[i];
       const value = field.words.choices
         ? field.words.choices[x[i]]?.[1]
-        : `${withUnit(x[i], unit, system)}${width ? ` (± ${widthWithUnit(width, unit, system)})` : ''}`;
+        : `${withUnit(x[i], unit, system)}${width ? ` ${together(`(± ${widthWithUnit(width, unit, system)})`)}` : ''}`;
       return [line(`in-${name}`, field.words.label, value, '')];
     });
   }
@@ -51,6 +51,9 @@ export class Working {
     return line(r.name, name, `${shown.value} ${shown.u}`, words.how?.[r.name] ?? '', r.row);
   }
 }
+
+/** Not to be broken over two lines. @param {string} words */
+const together = (words) => words.replaceAll(' ', '\u00a0');
 
 /** @param {string} key @param {string} name @param {string} value @param {string} how
  * @param {number | null} [row] */

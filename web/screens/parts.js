@@ -33,19 +33,20 @@ export function partVerdict(ctx, part) {
 
 /** A section of the tape-measure half. Its answer comes once that half is loaded.
  * @param {Context} ctx @param {string} name
- * @param {(verdict: import('../types.js').Verdict) => void} found */
-function section(ctx, name, found) {
+ * @param {(verdict: import('../types.js').Verdict) => void} count */
+function section(ctx, name, count) {
   const t = ctx.text.sections;
   const words = of(t, name);
   const verdict = h('span', {}, verdictFrame(null, '…'));
   ctx.loadPlan().then((plan) => {
-    /** @type {import('../plan/model.js').Answer | null} */
-    const worst = plan.worstOf(ctx, name);
-    found(worst?.verdict ?? 'none');
+    /** @type {{ worst: import('../plan/model.js').Answer | null, open: number }} */
+    const { worst: found, open } = plan.stateOf(ctx, name);
+    const worst = found?.verdict === 'within' && open ? null : found;
+    count(worst?.verdict ?? 'none');
     verdict.replaceChildren(
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
-        : verdictFrame(null, ctx.text.parts.unchecked),
+        : verdictFrame(null, found ? ctx.text.parts.open(open) : ctx.text.parts.unchecked),
     );
   });
   return h(
@@ -81,8 +82,11 @@ export function parts(ctx) {
     ),
   );
   const rows = new Map([['level', h('li', {}, level)]]);
-  for (const { id } of ctx.engine.catalogue.parts) {
-    const worst = partVerdict(ctx, id);
+  for (const { id, checks } of ctx.engine.catalogue.parts) {
+    const found = partVerdict(ctx, id);
+    const taken = ctx.captures.flatMap((c) => c.report.checks.map((check) => check.id));
+    const open = checks.filter((check) => !taken.includes(check)).length;
+    const worst = found?.verdict === 'within' && open ? null : found;
     count(worst?.verdict ?? 'none');
     const row = h(
       'button',
@@ -95,7 +99,7 @@ export function parts(ctx) {
       h('span', { class: 'words' }, h('b', {}, t[id]), h('small', {}, t.sub[id])),
       worst
         ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis)
-        : verdictFrame(null, t.unchecked),
+        : verdictFrame(null, found ? t.open(open) : t.unchecked),
     );
     rows.set(id, h('li', { 'data-part': id }, row));
   }
@@ -110,10 +114,14 @@ export function parts(ctx) {
         { class: 'rows' },
         ...ORDER.map((name) => rows.get(name) ?? section(ctx, name, count)),
       ),
+      // Below the list and not over it.
+      h(
+        'nav',
+        { class: 'row' },
+        button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
+        button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
+      ),
     ],
-    [
-      button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
-      button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
-    ],
+    [],
   );
 }

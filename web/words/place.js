@@ -1,4 +1,4 @@
-// Words of the place: clearances, cut plan, fit.
+// Words of the place: clearances, and the ways to cut plan and fit.
 
 /** @param {string} by @param {boolean} more */
 const space = (by, more) => (more ? `Find ${by} more.` : `${by} less.`);
@@ -21,9 +21,30 @@ export const words = {
   sides: 'Free space round the heater',
   sidesWhy: 'Tape from the heater’s face to the nearest thing. What is not measured stays empty.',
   ends: 'What is near its ends',
+  endsWhy:
+    'A person: where somebody sits, sleeps or reaches. An exhaust: this heater’s, the engine’s, any other near the intake.',
+  picture: {
+    label: 'The heater with its six free spaces, warm-air end right, fuel port down; not to scale',
+    /** @type {Record<string, string>} */
+    spaces: {
+      outlet_end_mm: 'warm air',
+      intake_end_mm: 'intake',
+      top_mm: 'above',
+      bottom_mm: 'below',
+      left_mm: 'left',
+      right_mm: 'right',
+    },
+  },
+  ways: 'Also before the first cut',
+  /** @type {Record<string, [string, string]>} */
+  sheets: {
+    fit: ['Fit', 'which way round it finds room'],
+    cut_plan: ['Cut plan', 'from a pilot hole, both faces'],
+  },
   clearances: {
     fields: sides,
     results: sides,
+    how: Object.fromEntries(Object.keys(sides).map((name) => [name, 'as told by the tape'])),
     change: {
       clear_outlet_end_mm: space,
       clear_intake_end_mm: space,

@@ -72,6 +72,7 @@ export const sheets = {
       open_lines: 'not read, or the straightedge too short, or no blade stays out',
       gap_mm: 'middle between the two blades',
     },
+    silent: ['at_least_mm'],
     change: { unevenness_mm: flatter },
     advice: {
       'at_least_mm.beyond': DRESS,

@@ -28,9 +28,9 @@ row! {
         /// How far the edge as cut lies outside its line. A hand-led saw: 0 ± 1.5 mm (assumed).
         wander_mm: Kind::new(Unit::Mm, -2.0, 20.0).give_or_take(1.5, 0.0),
         /// Middle of the cut, right of the pilot hole.
-        right_mm: MARK,
+        middle_right_mm: MARK,
         /// Middle of the cut, above the pilot hole.
-        up_mm: MARK,
+        middle_up_mm: MARK,
         /// Turn of the cut, anticlockwise.
         turn_deg: Kind::new(Unit::Deg, -180.0, 180.0).give_or_take(1.0, 0.0),
         /// Width of the rectangle.

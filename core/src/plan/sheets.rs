@@ -130,7 +130,7 @@ pub enum Sheet {
 
 impl Sheet {
     /// All of them, in the order of their codes.
-    pub const ALL: &'static [Self] = &[
+    pub const ALL: &'static [Self; 14] = &[
         Self::Clearances,
         Self::CutPlan,
         Self::Fit,
@@ -149,64 +149,9 @@ impl Sheet {
 
     /// What it is made of.
     #[must_use]
-    pub fn form(self) -> Form {
-        match self {
-            Self::Clearances => Form {
-                checks: clearance::CHECKS,
-                ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
-            },
-            Self::Ducts => Form {
-                checks: duct_rows::CHECKS,
-                moved: Some(duct::ducts_moved),
-                ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
-            },
-            Self::AirFlow => Form {
-                checks: air_flow::CHECKS,
-                ..plain::<AirMeasured, AirMeasuredGiven>(air_flow::air_flow)
-            },
-            Self::ReturnAir => Form {
-                checks: grille::CHECKS,
-                ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
-            },
-            Self::Support => Form {
-                row: SupportLine::KINDS,
-                row_outputs: SupportLineGiven::KINDS,
-                checks: support::CHECKS,
-                ..plain::<Support, SupportGiven>(support::support)
-            },
-            Self::Twist => Form {
-                checks: twist::CHECKS,
-                ..plain::<Twist, TwistGiven>(twist::twist)
-            },
-            Self::FuelRun => Form {
-                checks: fuel_run::CHECKS,
-                ..plain::<FuelRun, FuelRunGiven>(fuel_run::fuel_run)
-            },
-            Self::FuelPressure => Form {
-                checks: fuel_pressure::CHECKS,
-                ..plain::<FuelPressure, FuelPressureGiven>(fuel_pressure::fuel_pressure)
-            },
-            Self::Bubble => plain::<Bubble, BubbleGiven>(bubble::bubble),
-            Self::Prime => Form {
-                checks: prime::CHECKS,
-                ..plain::<Prime, PrimeGiven>(prime::prime)
-            },
-            Self::Tank => Form {
-                checks: tank::CHECKS,
-                ..plain::<Tank, TankGiven>(tank::tank)
-            },
-            Self::Burn => plain::<Burn, BurnGiven>(burn::burn),
-            Self::CutPlan => Form {
-                checks: cut::CHECKS,
-                row_checks: cut::ROW_CHECKS,
-                ..listed::<Cut, Obstacle, CutGiven, ObstacleGiven>(cut::cut_plan)
-            },
-            Self::Fit => Form {
-                row: InTheWay::KINDS,
-                checks: fit::CHECKS,
-                ..plain::<Fit, FitGiven>(fit::fit)
-            },
-        }
+    pub fn form(self) -> &'static Form {
+        let [first, ..] = &FORMS;
+        FORMS.get(self as usize).unwrap_or(first)
     }
 
     /// What its numbers are called.
@@ -239,6 +184,65 @@ impl Sheet {
         }
     }
 }
+
+/// The sheets' forms, in the order of their codes.
+static FORMS: [Form; Sheet::ALL.len()] = [
+    Form {
+        checks: clearance::CHECKS,
+        ..plain::<Clearances, ClearancesGiven>(clearance::clearances)
+    },
+    Form {
+        checks: cut::CHECKS,
+        row_checks: cut::ROW_CHECKS,
+        ..listed::<Cut, Obstacle, CutGiven, ObstacleGiven>(cut::cut_plan)
+    },
+    Form {
+        row: InTheWay::KINDS,
+        checks: fit::CHECKS,
+        ..plain::<Fit, FitGiven>(fit::fit)
+    },
+    Form {
+        checks: duct_rows::CHECKS,
+        moved: Some(duct::ducts_moved),
+        ..listed::<DuctAir, Piece, DuctsGiven, PieceGiven>(duct::ducts)
+    },
+    Form {
+        checks: air_flow::CHECKS,
+        ..plain::<AirMeasured, AirMeasuredGiven>(air_flow::air_flow)
+    },
+    Form {
+        checks: grille::CHECKS,
+        ..listed::<ReturnAir, Opening, ReturnAirGiven, OpeningGiven>(grille::return_air)
+    },
+    Form {
+        row: SupportLine::KINDS,
+        row_outputs: SupportLineGiven::KINDS,
+        checks: support::CHECKS,
+        ..plain::<Support, SupportGiven>(support::support)
+    },
+    Form {
+        checks: twist::CHECKS,
+        ..plain::<Twist, TwistGiven>(twist::twist)
+    },
+    Form {
+        checks: fuel_run::CHECKS,
+        ..plain::<FuelRun, FuelRunGiven>(fuel_run::fuel_run)
+    },
+    Form {
+        checks: fuel_pressure::CHECKS,
+        ..plain::<FuelPressure, FuelPressureGiven>(fuel_pressure::fuel_pressure)
+    },
+    plain::<Bubble, BubbleGiven>(bubble::bubble),
+    Form {
+        checks: prime::CHECKS,
+        ..plain::<Prime, PrimeGiven>(prime::prime)
+    },
+    Form {
+        checks: tank::CHECKS,
+        ..plain::<Tank, TankGiven>(tank::tank)
+    },
+    plain::<Burn, BurnGiven>(burn::burn),
+];
 
 const fn plain<In: Row, Out: Row>(function: Function) -> Form {
     Form {

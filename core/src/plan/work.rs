@@ -24,7 +24,7 @@ pub struct Given {
 /// A sheet worked out.
 #[derive(Debug, Clone)]
 pub struct Worked {
-    form: Form,
+    form: &'static Form,
     values: [f64; MOST_OUT],
     variances: [f64; MOST_OUT],
     largest: [(f64, usize); MOST_OUT],
@@ -40,6 +40,20 @@ impl Sheet {
     /// # Errors
     /// The first number that is refused, and why.
     pub fn work(self, x: &[f64], half: &[f64]) -> Result<Worked, Refusal> {
+        self.contributions(x, half, &mut |_, _, _| {})
+    }
+
+    /// The same, and tells `found` the place of an input, that of a result, and what the one adds to
+    /// the uncertainty of the other, as a standard uncertainty.
+    ///
+    /// # Errors
+    /// As [`Self::work`].
+    pub fn contributions(
+        self,
+        x: &[f64],
+        half: &[f64],
+        found: &mut dyn FnMut(usize, usize, f64),
+    ) -> Result<Worked, Refusal> {
         let form = self.form();
         let rows = form.rows_in(x.len())?;
         let given = form.outputs.len() + rows * form.row_outputs.len();
@@ -75,44 +89,11 @@ impl Sheet {
             &base,
             &mut |input, output, change| {
                 worked.count(input, output, change);
+                found(input, output, change);
             },
         );
         worked.unbound_beyond_formula();
         Ok(worked)
-    }
-
-    /// What each input adds to the uncertainty of the result at `output`: told to `found` by the
-    /// input's place, as a standard uncertainty.
-    ///
-    /// # Errors
-    /// As [`Self::work`].
-    pub fn contributions(
-        self,
-        x: &[f64],
-        half: &[f64],
-        output: usize,
-        found: &mut dyn FnMut(usize, f64),
-    ) -> Result<(), Refusal> {
-        let form = self.form();
-        let base = self.work(x, half)?.values;
-        let mut u = [0.0; MOST_IN];
-        for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
-            let told = half.get(place).copied().unwrap_or(f64::NAN);
-            *u = standard(form.kind(place), x, told).unwrap_or(0.0);
-        }
-        propagate(
-            form.function,
-            form.moved,
-            x,
-            &u,
-            &base,
-            &mut |input, at, change| {
-                if at == output {
-                    found(input, change);
-                }
-            },
-        );
-        Ok(())
     }
 }
 
