@@ -57,9 +57,8 @@ fn put(to: &mut Numbers, worked: &Worked, limits: &[f64]) {
         to.put(result.dominant.map_or(f64::NAN, |place| place as f64));
         place += 1;
     }
-    for (place, limit) in limits.chunks_exact(2).enumerate() {
-        if let [low, high] = limit
-            && let Some(check) = worked.check(place)
+    for (place, [low, high]) in limits.as_chunks().0.iter().enumerate() {
+        if let Some(check) = worked.check(place)
             && let Some(judged) = worked.judged(&check, *low, *high)
         {
             to.put_code(judged.verdict as u8);

@@ -7,6 +7,7 @@ import { words as cutWords } from '../words/cut.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
 import { catalogue, sheetEntry } from './model.js';
+import { ducts } from './ducts.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { cut } from './cut.js';
@@ -25,6 +26,7 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 const SHEETS = {
   place: ['clearances', 'fit', 'cut_plan'],
   support: ['support', 'twist'],
+  ducts: ['ducts', 'air_flow', 'return_air'],
   fuel: FUEL,
 };
 
@@ -42,6 +44,7 @@ export class Plan {
     cut,
     fit,
     support,
+    ducts,
     fuel,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
   };

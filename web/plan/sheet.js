@@ -227,7 +227,10 @@ export class SheetForm {
     const fields = place.row === null ? this.fields : this.rowFields[place.row];
     const field = fields?.find((f) => f.entry.name === place.entry?.name);
     if (!field) return t.problems.too_many();
-    if (problem === 'missing') return t.missing(field.words.label);
+    if (problem === 'missing') {
+      const row = place.row === null ? '' : `${this.words.row?.(place.row + 1)}: `;
+      return t.missing(`${row}${field.words.label}`);
+    }
     const { system } = this.ctx.settings;
     const [low, high] = [place.entry.low, place.entry.high].map((v) =>
       limitWithUnit(v, place.entry.unit, system),

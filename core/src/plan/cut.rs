@@ -6,9 +6,9 @@
 //! from where the pilot hole comes out, which is as far off as the drill leaned.
 
 use super::bound::BoundId;
-use super::cut_piece::{Laid, missing};
+use super::cut_piece::{self, land_mm, missing};
 use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
-use super::flat::{ENDLESS_MM, Gap, Point, Upright};
+use super::flat::{ENDLESS_MM, Gap, NOWHERE, Point, Turned};
 use super::kind::{Problem, Refusal};
 use super::row::Row;
 use super::sheets::Checked;
@@ -32,7 +32,7 @@ mod place {
 
 /// What an obstacle covers, from the pilot hole, seen from the near face.
 enum Extent {
-    Box(Upright),
+    Box(Turned),
     /// Somewhere at this distance from this point.
     Round {
         from: Point,
@@ -51,128 +51,128 @@ enum Extent {
 pub fn cut_plan(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let (fixed, rows) = x.split_at_checked(Cut::KINDS.len()).unwrap_or_default();
     let cut = Cut::read(fixed);
-    let laid = Laid::of(&cut, fixed)?;
+    let mut pieces = cut_piece::pieces(&cut, fixed)?;
+    let mut plate = cut_piece::plate(&cut, fixed)?;
+    let seat = Turned {
+        turn: direction(cut.turn_deg),
+        ..Turned::upright([cut.middle_right_mm, cut.middle_up_mm], [0.0; 2])
+    };
+    let (mut land, mut reach) = (f64::NAN, f64::NAN);
+    for piece in &mut pieces {
+        land = land.min(land_mm(&plate, piece));
+        lay(piece, &seat);
+        reach = reach.max(piece.reach_mm([0.0; 2]));
+    }
+    lay(&mut plate, &seat);
     let width = CutGiven::KINDS.len();
     let (own, given) = to.split_at_mut_checked(width).unwrap_or_default();
     CutGiven {
-        reach_mm: laid.reach_mm([0.0; 2]),
-        seal_spare_mm: laid.spare_mm,
+        reach_mm: reach,
+        seal_spare_mm: land - cut.seal_mm,
     }
     .write(own);
-    for (i, row) in rows.chunks_exact(Obstacle::KINDS.len()).enumerate() {
-        let to = given.get_mut(i * ObstacleGiven::KINDS.len()..);
+    let told = rows.as_chunks::<{ Obstacle::KINDS.len() }>().0;
+    let each = given.as_chunks_mut::<{ ObstacleGiven::KINDS.len() }>().0;
+    let pilot = [cut.lean_right * cut.panel_mm, cut.lean_up * cut.panel_mm];
+    for (i, (row, to)) in told.iter().zip(each).enumerate() {
         let first = Cut::KINDS.len() + i * Obstacle::KINDS.len();
         let obstacle = Obstacle::read(row);
         let extent = obstacle
-            .extent(&cut)
+            .extent(pilot)
             .map_err(|r| Refusal::at(first + r.place, r.problem))?;
-        extent
-            .judge(&laid, obstacle.face < 0.5)
-            .write(to.unwrap_or_default());
+        let on_near = obstacle.face < 0.5;
+        let plate = if on_near { &plate } else { &Turned::NONE };
+        extent.judge(&pieces, plate).write(to);
     }
     Ok(())
 }
 
+/// Cosine and sine of an angle from the right.
+fn direction(deg: f64) -> Point {
+    let (sin, cos) = sin_cos_deg(deg as f32);
+    [f64::from(cos), f64::from(sin)]
+}
+
+/// Lays a piece on the panel.
+fn lay(piece: &mut Turned, seat: &Turned) {
+    piece.middle = seat.outwards(piece.middle);
+    piece.turn = seat.turn;
+}
+
 impl Extent {
-    fn judge(&self, laid: &Laid, near: bool) -> ObstacleGiven {
-        let plate = laid.plate.as_ref().filter(|_| near);
-        let (gap, plate_gap_mm, area) = match self {
-            Self::Box(area) => {
-                let mut least = Gap::ENDLESS;
-                for piece in laid.pieces() {
-                    let gap = piece.gap(area);
-                    if gap.mm < least.mm {
-                        least = gap;
-                    }
-                }
-                (least, plate.map(|p| p.gap(area).mm), *area)
+    #[inline(never)]
+    fn gap(&self, piece: &Turned) -> Gap {
+        match self {
+            Self::Box(area) => piece.gap(area),
+            Self::Round { from, distance_mm } => Gap::of(distance_mm - piece.reach_mm(*from)),
+        }
+    }
+
+    fn judge(&self, pieces: &[Turned], plate: &Turned) -> ObstacleGiven {
+        let mut least = Gap::of(f64::INFINITY);
+        for piece in pieces {
+            let gap = self.gap(piece);
+            if gap.mm < least.mm {
+                least = gap;
             }
-            Self::Round { from, distance_mm } => {
-                let none = [f64::NAN; 2];
-                (
-                    Gap::without_ends(distance_mm - laid.reach_mm(*from)),
-                    plate.map(|p| distance_mm - p.reach_mm(*from)),
-                    Upright {
-                        low: none,
-                        high: none,
-                    },
-                )
-            }
+        }
+        let ([x, y], [w, h]) = match self {
+            Self::Box(area) => (area.middle, area.half),
+            Self::Round { .. } => (NOWHERE, NOWHERE),
         };
         ObstacleGiven {
-            gap_mm: gap.mm,
-            plate_gap_mm: plate_gap_mm.unwrap_or(f64::NAN),
-            left_mm: area.low[0],
-            right_mm: area.high[0],
-            bottom_mm: area.low[1],
-            top_mm: area.high[1],
-            from_right_mm: gap.from[0],
-            from_up_mm: gap.from[1],
-            to_right_mm: gap.to[0],
-            to_up_mm: gap.to[1],
+            gap_mm: least.mm,
+            plate_gap_mm: self.gap(plate).mm,
+            left_mm: x - w,
+            right_mm: x + w,
+            bottom_mm: y - h,
+            top_mm: y + h,
+            from_right_mm: least.from[0],
+            from_up_mm: least.from[1],
+            to_right_mm: least.to[0],
+            to_up_mm: least.to[1],
         }
     }
 }
 
 impl Obstacle {
-    fn extent(&self, cut: &Cut) -> Result<Extent, Refusal> {
+    /// Its extent; on the far face from where the pilot hole comes out there.
+    fn extent(&self, pilot: Point) -> Result<Extent, Refusal> {
         let far = self.face > 0.5;
-        let flip = if far { -1.0 } else { 1.0 };
-        let pilot = if far {
-            [cut.lean_right * cut.panel_mm, cut.lean_up * cut.panel_mm]
-        } else {
-            [0.0; 2]
-        };
+        let (pilot, flip) = if far { (pilot, -1.0) } else { ([0.0; 2], 1.0) };
         let square = [self.right_mm, self.up_mm, self.right_to_mm, self.up_to_mm];
         let by_square = square.iter().any(|n| !n.is_nan());
-        let by_distance = !self.distance_mm.is_nan() || !self.direction_deg.is_nan();
-        if by_square && by_distance {
-            return Err(Refusal::at(place::DISTANCE, Problem::Contradiction));
-        }
-        if by_distance {
-            return self.at_distance(pilot, flip);
-        }
-        if !by_square {
-            return Err(missing(place::RIGHT));
-        }
-        let [a, b] = span(self.right_mm, self.right_to_mm, place::RIGHT)?;
-        let [bottom, top] = span(self.up_mm, self.up_to_mm, place::UP)?;
-        let (a, b) = (flip * a, flip * b);
-        Ok(Extent::Box(Upright {
-            low: [pilot[0] + a.min(b), pilot[1] + bottom],
-            high: [pilot[0] + a.max(b), pilot[1] + top],
-        }))
-    }
-
-    fn at_distance(&self, pilot: Point, flip: f64) -> Result<Extent, Refusal> {
-        let distance_mm = self.distance_mm;
-        if distance_mm.is_nan() {
-            return Err(missing(place::DISTANCE));
-        }
-        if self.direction_deg.is_nan() {
-            return Ok(Extent::Round {
-                from: pilot,
-                distance_mm,
-            });
-        }
-        let (sin, cos) = sin_cos_deg(self.direction_deg as f32);
-        let point = [
-            pilot[0] + flip * distance_mm * f64::from(cos),
-            pilot[1] + distance_mm * f64::from(sin),
-        ];
-        Ok(Extent::Box(Upright {
-            low: point,
-            high: point,
-        }))
+        let (distance_mm, by_direction) = (self.distance_mm, !self.direction_deg.is_nan());
+        let by_distance = !distance_mm.is_nan();
+        let ([x, y], half) = if by_square {
+            if by_distance || by_direction {
+                return Err(Refusal::at(place::DISTANCE, Problem::Contradiction));
+            }
+            let (x, w) = span(self.right_mm, self.right_to_mm, place::RIGHT)?;
+            let (y, h) = span(self.up_mm, self.up_to_mm, place::UP)?;
+            ([x, y], [w, h])
+        } else if by_distance && by_direction {
+            let way = direction(self.direction_deg);
+            (way.map(|w| distance_mm * w), [0.0; 2])
+        } else if by_distance {
+            let from = pilot;
+            return Ok(Extent::Round { from, distance_mm });
+        } else {
+            let place = [place::RIGHT, place::DISTANCE][usize::from(by_direction)];
+            return Err(missing(place));
+        };
+        let middle = [pilot[0] + flip * x, pilot[1] + y];
+        Ok(Extent::Box(Turned::upright(middle, half)))
     }
 }
 
-/// From one end to the other, whichever was told first; without ends, past everything.
-fn span(from: f64, to: f64, place: usize) -> Result<[f64; 2], Refusal> {
+/// Middle and half of what lies from one end to the other; without ends, past everything.
+#[inline(never)]
+fn span(from: f64, to: f64, place: usize) -> Result<(f64, f64), Refusal> {
     match (from.is_nan(), to.is_nan()) {
-        (true, true) => Ok([-ENDLESS_MM, ENDLESS_MM]),
+        (true, true) => Ok((0.0, ENDLESS_MM)),
         (true, false) => Err(missing(place)),
-        (false, true) => Ok([from, from]),
-        (false, false) => Ok([from.min(to), from.max(to)]),
+        (false, true) => Ok((from, 0.0)),
+        (false, false) => Ok((0.5 * (from + to), 0.5 * (to - from).abs())),
     }
 }

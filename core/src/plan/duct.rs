@@ -14,7 +14,6 @@ use super::fan;
 use super::kind::{Problem, Refusal};
 use super::piece::{Piece, PieceKind};
 use super::piece_cost::Wrong;
-use super::propagate::MOST_IN;
 use super::row::Row;
 use super::run::{self, Stream};
 
@@ -51,9 +50,6 @@ impl Air {
     }
 }
 
-/// Most pieces: what a sheet's numbers have room for.
-const MOST: usize = (MOST_IN - DuctAir::KINDS.len()) / Piece::KINDS.len();
-
 /// Places of what is told of the fan, among all numbers.
 const POWER: usize = 7;
 const CURVE: usize = 9;
@@ -81,18 +77,11 @@ pub fn ducts_moved(x: &[f64], place: usize, to: &mut [f64]) -> Result<(), Refusa
 fn some(x: &[f64], only: Option<usize>, to: &mut [f64]) -> Result<(), Refusal> {
     let given = DuctAir::read(x);
     let air = Air::drawn(&given).ok_or(Refusal::at(0, Problem::BeyondFormula))?;
-    let mut pieces = [Piece::NONE; MOST];
     let rows = x.get(DuctAir::KINDS.len()..).unwrap_or_default();
-    let rows = rows.chunks_exact(Piece::KINDS.len());
-    let count = rows.len();
-    for (piece, row) in pieces.iter_mut().zip(rows) {
-        *piece = Piece::read(row);
-    }
-    let pieces = pieces.get(..count).unwrap_or_default();
+    let pieces = rows.as_chunks().0;
     let alone = |row: &usize| {
-        pieces
-            .get(*row)
-            .is_some_and(|p| p.kind() != PieceKind::Branch)
+        let piece = pieces.get(*row).map(|row| Piece::read(row).kind());
+        piece.is_some_and(|kind| kind != PieceKind::Branch)
     };
     let only = only.filter(alone);
     let curve = curve(x, &given)?;
@@ -101,7 +90,7 @@ fn some(x: &[f64], only: Option<usize>, to: &mut [f64]) -> Result<(), Refusal> {
         .unwrap_or_default();
     let mut layouts = [LayoutGiven::NONE; 2];
     for (layout, of_layout) in layouts.iter_mut().enumerate() {
-        if pieces.iter().any(|piece| piece.makes(layout)) {
+        if pieces.iter().any(|row| Piece::read(row).makes(layout)) {
             let total = run::layout(pieces, layout, only, &given, &air, rows).map_err(refused)?;
             *of_layout = with_fan(&total, curve, &given, &air);
         }

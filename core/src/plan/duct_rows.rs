@@ -144,9 +144,9 @@ row! {
     /// What comes of one piece.
     PieceGiven {
         /// Loss in layout A.
-        loss_a_pa: Kind::result(Unit::Pa),
+        piece_a_pa: Kind::result(Unit::Pa),
         /// Loss in layout B; another one where only one of them parts the flow.
-        loss_b_pa: Kind::result(Unit::Pa),
+        piece_b_pa: Kind::result(Unit::Pa),
         /// Speed of the air where it enters; in layout A, where the piece is in both.
         speed_m_per_s: Kind::result(Unit::MPerS),
         /// Share of the dynamic pressure that it costs, f·L/D + K; likewise.

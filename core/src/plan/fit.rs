@@ -131,97 +131,64 @@ pub const CHECKS: &[Checked] = &[
 pub fn fit(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let (fixed, rows) = x.split_at_checked(Fit::KINDS.len()).unwrap_or_default();
     let fit = Fit::read(fixed);
+    let told = rows.as_chunks::<{ InTheWay::KINDS.len() }>().0;
     let mut boxes = [Space::NOTHING; MOST_BOXES];
-    let Some(boxes) = boxes.get_mut(..rows.len() / InTheWay::KINDS.len()) else {
+    let Some(boxes) = boxes.get_mut(..told.len()) else {
         let place = Fit::KINDS.len() + MOST_BOXES * InTheWay::KINDS.len();
         return Err(Refusal::at(place, Problem::TooMany));
     };
-    for (i, row) in rows.chunks_exact(InTheWay::KINDS.len()).enumerate() {
-        if let Some(to) = boxes.get_mut(i) {
-            *to = InTheWay::read(row).space();
-        }
+    for (to, [x, y, z, size @ ..]) in boxes.iter_mut().zip(told) {
+        let low = [*x, *y, *z];
+        let high = add(low, *size);
+        *to = Space { low, high };
     }
-    let inside = fit.inside();
+    let inside = Space {
+        low: [0.0; 3],
+        high: [fit.inner_x_mm, fit.inner_y_mm, fit.inner_z_mm],
+    };
     let mut rooms = [f64::NAN; 6];
     let mut best = (f64::NEG_INFINITY, f64::NAN);
-    for (place, orientation) in Orientation::ALL.into_iter().enumerate() {
+    let mut chosen = Placed::NONE;
+    for (place, orientation) in Orientation::ALL.iter().enumerate() {
+        let place = place as f64;
         let Some(room) = rooms.get_mut(orientation.lay()) else {
             continue;
         };
-        if room.is_nan() {
-            *room = inside.roomiest(boxes, fit.needs(orientation).total_mm()).0;
+        let is_chosen = place == fit.orientation;
+        if room.is_nan() || is_chosen {
+            let placed = fit.placed(&inside, boxes, *orientation);
+            *room = placed.room_mm;
+            if is_chosen {
+                chosen = placed;
+            }
         }
         if orientation.is_allowed() && *room > best.0 {
-            best = (*room, place as f64);
+            best = (*room, place);
         }
     }
-    fit.given(boxes, rooms, best.1).write(to);
+    chosen.given(rooms, best.1).write(to);
     Ok(())
 }
 
-/// What a heater needs along the axes of the compartment.
-struct Needs {
-    low_mm: [f64; 3],
+/// Where a heater has most room in one orientation.
+struct Placed {
+    room_mm: f64,
+    /// How far it could be shifted along each axis.
+    spare_mm: [f64; 3],
+    /// Its low corner, without clearances.
+    at_mm: [f64; 3],
     extent_mm: [f64; 3],
-    high_mm: [f64; 3],
 }
 
-impl Needs {
-    /// With its clearances.
-    fn total_mm(&self) -> [f64; 3] {
-        add(add(self.low_mm, self.extent_mm), self.high_mm)
-    }
-}
+impl Placed {
+    const NONE: Self = Self {
+        room_mm: f64::NAN,
+        spare_mm: [f64::NAN; 3],
+        at_mm: [f64::NAN; 3],
+        extent_mm: [f64::NAN; 3],
+    };
 
-impl InTheWay {
-    fn space(&self) -> Space {
-        let low = [self.x_mm, self.y_mm, self.z_mm];
-        let size = [self.size_x_mm, self.size_y_mm, self.size_z_mm];
-        Space {
-            low,
-            high: add(low, size),
-        }
-    }
-}
-
-impl Fit {
-    fn inside(&self) -> Space {
-        Space {
-            low: [0.0; 3],
-            high: [self.inner_x_mm, self.inner_y_mm, self.inner_z_mm],
-        }
-    }
-
-    /// Clearances turn with the heater.
-    fn needs(&self, orientation: Orientation) -> Needs {
-        let [x, y, z] = orientation.axes();
-        // What of the heater's axes lies along each axis of the compartment.
-        let along = [[x[0], y[0], z[0]], [x[1], y[1], z[1]], [x[2], y[2], z[2]]];
-        let size = [self.length_mm, self.width_mm, self.height_mm];
-        let ends = [
-            (self.intake_end_mm, self.outlet_end_mm),
-            (self.right_mm, self.left_mm),
-            (self.bottom_mm, self.top_mm),
-        ];
-        let sum = |ways: [i8; 3], of: &dyn Fn(i8, (f64, f64), f64) -> f64| -> f64 {
-            let each = ways.into_iter().zip(ends).zip(size);
-            each.filter(|((way, _), _)| *way != 0)
-                .map(|((way, ends), size)| of(way, ends, size))
-                .sum()
-        };
-        Needs {
-            low_mm: along.map(|w| sum(w, &|way, (low, high), _| if way > 0 { low } else { high })),
-            extent_mm: along.map(|w| sum(w, &|_, _, size| size)),
-            high_mm: along.map(|w| sum(w, &|way, (low, high), _| if way > 0 { high } else { low })),
-        }
-    }
-
-    fn given(&self, boxes: &[Space], rooms: [f64; 6], best: f64) -> FitGiven {
-        let chosen = Orientation::ALL.into_iter().zip(0u8..);
-        let chosen = chosen.filter(|(_, i)| f64::from(*i) == self.orientation);
-        let more = chosen.map(|(o, _)| self.placed(boxes, o)).next();
-        let none = [f64::NAN; 3];
-        let (room_mm, spare, at, extent) = more.unwrap_or((f64::NAN, none, none, none));
+    fn given(&self, rooms: [f64; 6], best: f64) -> FitGiven {
         FitGiven {
             room_xy_mm: rooms[0],
             room_xz_mm: rooms[1],
@@ -230,31 +197,48 @@ impl Fit {
             room_zx_mm: rooms[4],
             room_zy_mm: rooms[5],
             best,
-            room_mm,
-            spare_x_mm: spare[0],
-            spare_y_mm: spare[1],
-            spare_z_mm: spare[2],
-            at_x_mm: at[0],
-            at_y_mm: at[1],
-            at_z_mm: at[2],
-            extent_x_mm: extent[0],
-            extent_y_mm: extent[1],
-            extent_z_mm: extent[2],
+            room_mm: self.room_mm,
+            spare_x_mm: self.spare_mm[0],
+            spare_y_mm: self.spare_mm[1],
+            spare_z_mm: self.spare_mm[2],
+            at_x_mm: self.at_mm[0],
+            at_y_mm: self.at_mm[1],
+            at_z_mm: self.at_mm[2],
+            extent_x_mm: self.extent_mm[0],
+            extent_y_mm: self.extent_mm[1],
+            extent_z_mm: self.extent_mm[2],
         }
     }
+}
 
-    /// Room, spare each way, best place and extent of the heater in one orientation.
-    fn placed(
-        &self,
-        boxes: &[Space],
-        orientation: Orientation,
-    ) -> (f64, [f64; 3], [f64; 3], [f64; 3]) {
-        let needs = self.needs(orientation);
-        let total = needs.total_mm();
-        let (room, space) = self.inside().roomiest(boxes, total);
-        let spare = add(space.size_mm(), total.map(|t| -t));
-        let at = add(add(space.low, spare.map(|s| 0.5 * s)), needs.low_mm);
-        (room, spare, at, needs.extent_mm)
+impl Fit {
+    /// Its place in one orientation; clearances turn with the heater.
+    fn placed(&self, inside: &Space, boxes: &[Space], orientation: Orientation) -> Placed {
+        // Of each axis of the heater: its size, what it needs behind and before.
+        let told = [
+            [self.length_mm, self.intake_end_mm, self.outlet_end_mm],
+            [self.width_mm, self.right_mm, self.left_mm],
+            [self.height_mm, self.bottom_mm, self.top_mm],
+        ];
+        let (mut extent_mm, mut low_mm, mut total_mm) = ([0.0; 3], [0.0; 3], [0.0; 3]);
+        for (way, [size, behind, before]) in orientation.axes().iter().zip(told) {
+            let to = extent_mm.iter_mut().zip(&mut low_mm).zip(&mut total_mm);
+            for (way, ((extent, low), total)) in way.iter().zip(to) {
+                if *way != 0 {
+                    *extent = size;
+                    *low = if *way > 0 { behind } else { before };
+                    *total = size + behind + before;
+                }
+            }
+        }
+        let (room_mm, space) = inside.roomiest(boxes, &total_mm);
+        let spare_mm = add(space.size_mm(), total_mm.map(|t| -t));
+        Placed {
+            room_mm,
+            spare_mm,
+            at_mm: add(add(space.low, spare_mm.map(|s| 0.5 * s)), low_mm),
+            extent_mm,
+        }
     }
 }
 

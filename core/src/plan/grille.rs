@@ -91,8 +91,8 @@ pub fn return_air(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let told = ReturnAir::read(x);
     let rows = x.get(ReturnAir::KINDS.len()..).unwrap_or_default();
     let areas = || {
-        rows.chunks_exact(Opening::KINDS.len())
-            .map(|row| Opening::read(row).free_area_cm2())
+        let (rows, _) = rows.as_chunks::<{ Opening::KINDS.len() }>();
+        rows.iter().map(|row| Opening::read(row).free_area_cm2())
     };
     let area_cm2: f64 = areas().sum();
     if area_cm2 <= 0.0 {

@@ -42,7 +42,8 @@ impl Piece {
         let friction = darcy(reynolds, relative);
         let mut made = self.made(kind, friction);
         let published = kind.published();
-        let known = (published.bore_mm.0..=published.bore_mm.1).contains(&self.bore_mm)
+        let known = self.bore_mm >= published.bore_mm.0
+            && self.bore_mm <= published.bore_mm.1
             && reynolds >= published.reynolds;
         let wider = if known { 1.0 } else { 1.5 };
         let rough_bend = kind == PieceKind::Bend && relative > SMOOTH_ENOUGH;
@@ -58,112 +59,92 @@ impl Piece {
         let kind = self.kind();
         let bend = matches!(kind, Bend | Mitre);
         let curved = kind == Bend || kind == Flexible && self.turns();
-        for (needed, place, value) in [
-            (
-                matches!(kind, Straight | Flexible),
-                field::LENGTH,
-                self.length_m,
-            ),
-            (bend || kind == Branch, field::ANGLE, self.angle_deg),
-            (curved, field::RADIUS, self.radius_ratio),
-            (kind == Reducer, field::SECOND_BORE, self.second_bore_mm),
-            (kind == Branch, field::SHARE, self.share),
-        ] {
-            if needed && value.is_nan() {
-                return Err((place, Problem::Missing));
-            }
-        }
         let most_deg = match kind {
             Mitre | Branch => 135.0,
             Bend => 180.0,
             _ => f64::INFINITY,
         };
-        let slack = kind == Flexible && self.share > 0.5;
-        let closed = matches!(kind, OpenEnd | Branch) && self.share < CLOSED;
-        let level = kind == Reducer && (self.bore_mm - self.second_bore_mm).abs() < 1.0;
-        for (wrong, place, problem) in [
-            (
-                bend && self.angle_deg <= 0.0,
-                field::ANGLE,
-                Problem::Contradiction,
-            ),
-            (
-                self.angle_deg > most_deg,
-                field::ANGLE,
-                Problem::BeyondFormula,
-            ),
-            (slack, field::SHARE, Problem::BeyondFormula),
-            (closed, field::SHARE, Problem::Contradiction),
-            (level, field::SECOND_BORE, Problem::Contradiction),
-        ] {
-            if wrong {
-                return Err((place, problem));
-            }
-        }
-        Ok(())
+        Err(
+            if matches!(kind, Straight | Flexible) && self.length_m.is_nan() {
+                (field::LENGTH, Problem::Missing)
+            } else if (bend || kind == Branch) && self.angle_deg.is_nan() {
+                (field::ANGLE, Problem::Missing)
+            } else if curved && self.radius_ratio.is_nan() {
+                (field::RADIUS, Problem::Missing)
+            } else if kind == Reducer && self.second_bore_mm.is_nan() {
+                (field::SECOND_BORE, Problem::Missing)
+            } else if kind == Branch && self.share.is_nan() {
+                (field::SHARE, Problem::Missing)
+            } else if bend && self.angle_deg <= 0.0 {
+                (field::ANGLE, Problem::Contradiction)
+            } else if self.angle_deg > most_deg {
+                (field::ANGLE, Problem::BeyondFormula)
+            } else if kind == Flexible && self.share > 0.5 {
+                (field::SHARE, Problem::BeyondFormula)
+            } else if matches!(kind, OpenEnd | Branch) && self.share < CLOSED {
+                (field::SHARE, Problem::Contradiction)
+            } else if kind == Reducer && (self.bore_mm - self.second_bore_mm).abs() < 1.0 {
+                (field::SECOND_BORE, Problem::Contradiction)
+            } else {
+                return Ok(());
+            },
+        )
     }
 
     /// K and half-widths, before they are widened for what was not measured.
     fn made(&self, kind: PieceKind, friction: Friction) -> Coefficient {
         let f = friction.factor;
-        let bores = self.length_m / (0.001 * self.bore_mm);
-        match kind {
-            PieceKind::Straight => Coefficient {
-                own_half: friction.half * bores,
-                ..fitted(f * bores, 0.0, 0.0)
-            },
-            PieceKind::Flexible => self.flexible(friction, bores),
-            // Rennels, Miller, Crane and Ito by fluids 1.3.1, 15 to 180°, r/D 1 to 5, walls up to
-            // 0.09 mm, lie within 0.4·K + 0.07 of Rennels.
-            PieceKind::Bend => {
-                let arc = fitting::arc_bores(self.angle_deg, self.radius_ratio);
-                let k = fitting::bend(self.angle_deg, self.radius_ratio, f) + f * arc;
-                Coefficient {
-                    own_half: friction.half * arc,
-                    ..fitted(k, 0.4, 0.07)
-                }
+        let along = match kind {
+            PieceKind::Straight | PieceKind::Flexible => self.length_m / (0.001 * self.bore_mm),
+            PieceKind::Bend => fitting::arc_bores(self.angle_deg, self.radius_ratio),
+            _ => 0.0,
+        };
+        let tight = f * along;
+        let mut extra = 0.0;
+        // K of what is no pipe; what the sources were compared by; the dynamic pressure of that.
+        let (k, compared, of) = match kind {
+            PieceKind::Straight => (0.0, 0.0, 0.0),
+            PieceKind::Flexible => {
+                extra = tight * (fitting::slack_factor(or(self.share, 0.0), self.bore_mm) - 1.0);
+                let bend = self.flexible_bends(f);
+                (bend, bend, if self.turns() { 1.0 } else { 0.0 })
             }
-            // Rennels, Miller, Crane and Blevins by fluids 1.3.1, 15 to 110°, lie within
-            // 0.35·K + 0.28 of Rennels.
-            PieceKind::Mitre => fitted(fitting::mitre(self.angle_deg), 0.35, 0.28),
-            // With a grille, Blevins' thick one and Idelchik's thin one lie 45 % apart.
+            PieceKind::Bend => {
+                let k = fitting::bend(self.angle_deg, self.radius_ratio, f);
+                (k, k + tight, 1.0)
+            }
+            PieceKind::Mitre => whole(fitting::mitre(self.angle_deg)),
             PieceKind::OpenEnd => {
                 let free = or(self.share, 1.0);
-                if self.is_warm() {
-                    fitted(fitting::exit(free), 0.45, 0.1 - 0.45)
+                let (k, plain) = if self.is_warm() {
+                    (fitting::exit(free), 1.0)
                 } else {
-                    fitted(fitting::entrance(free), 0.45, 0.1 - 0.45 * 0.5)
-                }
+                    (fitting::entrance(free), 0.5)
+                };
+                (k, k - plain, 1.0)
             }
-            // What fluids 1.3.1 has of Rennels, Crane, Idelchik, Miller and Hooper, 50 to 100 mm,
-            // lies within 0.3·K + 0.08, of the dynamic pressure at the narrow end.
             PieceKind::Reducer => {
                 let (k, here) = self.reducer(f);
-                fitted(k * here, 0.3, 0.08 * here)
+                (k * here, k * here, here)
             }
-            // Crane's own factors, 0.55 to 1.3, lie within 0.35·K + 0.2.
-            PieceKind::Branch => fitted(self.branch(), 0.35, 0.2),
+            PieceKind::Branch => whole(self.branch()),
+        };
+        let published = kind.published();
+        Coefficient {
+            k: tight + extra + k,
+            fittings_half: published.share * compared + published.more * of,
+            flexible_half: 0.4 * extra,
+            own_half: friction.half * along,
         }
     }
 
-    fn flexible(&self, friction: Friction, bores: f64) -> Coefficient {
-        let tight = friction.factor * bores;
-        let extra = tight * (fitting::slack_factor(or(self.share, 0.0), self.bore_mm) - 1.0);
-        let mut made = Coefficient {
-            k: tight + extra,
-            fittings_half: 0.0,
-            flexible_half: 0.4 * extra,
-            own_half: friction.half * bores,
-        };
-        if self.turns() {
-            // More than half a turn is several bends, one after the other.
-            let turns = libm::ceil(self.angle_deg / 180.0);
-            let angle = self.angle_deg / turns;
-            let bend = turns * fitting::bend(angle, self.radius_ratio, friction.factor);
-            made.k += bend;
-            made.fittings_half = 0.4 * bend + 0.07;
+    /// K of a flexible duct's bends; more than half a turn is several, one after the other.
+    fn flexible_bends(&self, friction: f64) -> f64 {
+        if !self.turns() {
+            return 0.0;
         }
-        made
+        let turns = libm::ceil(self.angle_deg / 180.0);
+        turns * fitting::bend(self.angle_deg / turns, self.radius_ratio, friction)
     }
 
     /// K of the narrow end, and that end's dynamic pressure over the one where the flow enters.
@@ -202,12 +183,7 @@ fn or(told: f64, otherwise: f64) -> f64 {
     if told.is_nan() { otherwise } else { told }
 }
 
-/// A fitting of which other methods lie within a share of K and so much more.
-fn fitted(k: f64, share: f64, more: f64) -> Coefficient {
-    Coefficient {
-        k,
-        fittings_half: share * k + more,
-        flexible_half: 0.0,
-        own_half: 0.0,
-    }
+/// All of K compared, in the dynamic pressure where the flow enters.
+fn whole(k: f64) -> (f64, f64, f64) {
+    (k, k, 1.0)
 }

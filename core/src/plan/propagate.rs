@@ -25,26 +25,29 @@ pub fn propagate(
     again: Option<Moved>,
     x: &[f64],
     u: &[f64],
-    base: &[f64],
+    base: &[f64; MOST_OUT],
     found: &mut dyn FnMut(usize, usize, f64),
 ) {
     let mut moved = [f64::NAN; MOST_IN];
-    let mut up = [f64::NAN; MOST_OUT];
-    let mut down = [f64::NAN; MOST_OUT];
-    for (input, &u) in u.iter().enumerate().filter(|(_, u)| **u > 0.0) {
+    for (to, from) in moved.iter_mut().zip(x) {
+        *to = *from;
+    }
+    let (mut up, mut down) = (*base, *base);
+    for (input, (&u, &middle)) in u.iter().zip(x).enumerate() {
+        if u <= 0.0 {
+            continue;
+        }
         let mut at = |by: f64, to: &mut [f64; MOST_OUT]| {
-            for (i, (to, from)) in moved.iter_mut().zip(x).enumerate() {
-                *to = if i == input { from + by } else { *from };
+            if let Some(place) = moved.get_mut(input) {
+                *place = middle + by;
             }
+            *to = *base;
             let taken = moved.get(..x.len()).unwrap_or_default();
-            if let Some(again) = again {
-                for (to, base) in to.iter_mut().zip(base) {
-                    *to = *base;
-                }
-                return again(taken, input, to).is_ok();
-            }
-            to.fill(f64::NAN);
-            function(taken, to).is_ok()
+            let done = match again {
+                Some(again) => again(taken, input, to),
+                None => function(taken, to),
+            };
+            done.is_ok()
         };
         let (fine_up, fine_down) = (at(u, &mut up), at(-u, &mut down));
         for (output, ((base, up), down)) in base.iter().zip(&up).zip(&down).enumerate() {
@@ -63,6 +66,9 @@ pub fn propagate(
                     larger
                 },
             );
+        }
+        if let Some(place) = moved.get_mut(input) {
+            *place = middle;
         }
     }
 }

@@ -74,7 +74,7 @@ impl Along {
 /// # Errors
 /// Place of a piece, and what is wrong with it.
 pub fn layout(
-    pieces: &[Piece],
+    pieces: &[[f64; Piece::KINDS.len()]],
     layout: usize,
     only: Option<usize>,
     given: &DuctAir,
@@ -82,12 +82,18 @@ pub fn layout(
     rows: &mut [f64],
 ) -> Result<Total, (usize, Wrong)> {
     // Flows join on the way to the heater, where the share is whole.
-    let joining = pieces.iter().filter(|p| !p.is_warm() && p.is_in(layout));
+    let mut joining = 1.0;
+    for row in pieces {
+        let piece = Piece::read(row);
+        if !piece.is_warm() && piece.is_in(layout) {
+            joining *= piece.kept();
+        }
+    }
     let start = |share| Along {
         share,
         bore_mm: f64::NAN,
     };
-    let mut runs = (start(joining.map(Piece::kept).product()), start(1.0));
+    let mut runs = (start(joining), start(1.0));
     let mut total = Total {
         bends_deg: 0.0,
         length_m: 0.0,
@@ -95,8 +101,9 @@ pub fn layout(
         dearest: f64::NAN,
     };
     let mut most_pa = f64::NEG_INFINITY;
-    let rows = rows.chunks_exact_mut(PieceGiven::KINDS.len());
-    for ((place, piece), row) in pieces.iter().enumerate().zip(rows) {
+    let rows = rows.as_chunks_mut::<{ PieceGiven::KINDS.len() }>().0;
+    for (place, (piece, row)) in pieces.iter().zip(rows).enumerate() {
+        let piece = &Piece::read(piece);
         if !piece.is_in(layout) {
             continue;
         }

@@ -28,16 +28,16 @@ impl Space {
     /// round, and that room; below zero, as much is lacking.
     ///
     /// What avoids a box lies wholly on one of its six sides. So the search takes one box after the
-    /// other and tries the six sides of each that is in the way; a side that leaves less than the
+    /// other and tries the six sides of each that is in the way, without thickness where there is none; a side that leaves less than the
     /// best so far is not followed.
     #[must_use]
-    pub fn roomiest(&self, boxes: &[Self], size_mm: [f64; 3]) -> (f64, Self) {
+    pub fn roomiest(&self, boxes: &[Self], size_mm: &[f64; 3]) -> (f64, Self) {
         let mut found = (f64::NEG_INFINITY, Self::NOTHING);
         self.search(boxes, size_mm, &mut found);
         found
     }
 
-    fn search(self, boxes: &[Self], size_mm: [f64; 3], found: &mut (f64, Self)) {
+    fn search(self, boxes: &[Self], size_mm: &[f64; 3], found: &mut (f64, Self)) {
         let room = self.room_mm(size_mm);
         if room <= found.0 {
             return;
@@ -46,8 +46,14 @@ impl Space {
         while let Some((first, others)) = rest.split_first() {
             rest = others;
             if first.overlaps(&self) {
-                for side in self.beside(first) {
-                    side.search(rest, size_mm, found);
+                for axis in 0..3 {
+                    let (low, high) = (self.low[axis], self.high[axis]);
+                    let mut before = self;
+                    before.high[axis] = first.low[axis].max(low).min(high);
+                    before.search(rest, size_mm, found);
+                    let mut after = self;
+                    after.low[axis] = first.high[axis].min(high).max(low);
+                    after.search(rest, size_mm, found);
                 }
                 return;
             }
@@ -56,29 +62,13 @@ impl Space {
     }
 
     /// How much wider a thing in its middle could become on every side.
-    fn room_mm(&self, size_mm: [f64; 3]) -> f64 {
-        let ([a, b, c], [d, e, f]) = (self.size_mm(), size_mm);
+    fn room_mm(&self, size_mm: &[f64; 3]) -> f64 {
+        let ([a, b, c], [d, e, f]) = (self.size_mm(), *size_mm);
         0.5 * (a - d).min(b - e).min(c - f)
     }
 
     fn overlaps(&self, other: &Self) -> bool {
         let below = |low: &[f64; 3], high: &[f64; 3]| low.iter().zip(high).all(|(l, h)| l < h);
         below(&self.low, &other.high) && below(&other.low, &self.high)
-    }
-
-    /// The parts of it on the six sides of `other`, without thickness where there is none.
-    fn beside(&self, other: &Self) -> [Self; 6] {
-        let to = |axis: fn(&mut [f64; 3]) -> &mut f64| {
-            let (mut before, mut after) = (*self, *self);
-            let (mut low, mut high) = (other.low, other.high);
-            let (from, end) = (*axis(&mut before.low), *axis(&mut after.high));
-            *axis(&mut before.high) = axis(&mut low).max(from).min(end);
-            *axis(&mut after.low) = axis(&mut high).min(end).max(from);
-            [before, after]
-        };
-        let [left, right] = to(|[x, _, _]| x);
-        let [near, far] = to(|[_, y, _]| y);
-        let [under, over] = to(|[_, _, z]| z);
-        [left, right, near, far, under, over]
     }
 }

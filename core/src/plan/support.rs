@@ -114,17 +114,17 @@ pub const CHECKS: &[Checked] = &[
 /// # Errors
 /// A blade that stays out thinner than one that goes in, or with none that goes in told.
 pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
+    const WIDTH: usize = SupportLine::KINDS.len();
     let fixed = Support::KINDS.len();
-    let width = SupportLine::KINDS.len();
     let seal = Support::read(x);
-    let lines = x.get(fixed..).unwrap_or_default().chunks_exact(width);
+    let lines = x.get(fixed..).unwrap_or_default().as_chunks::<WIDTH>().0;
     let (given, row_given) = to
         .split_at_mut_checked(SupportGiven::KINDS.len())
         .unwrap_or_default();
     let mut largest = f64::NAN;
-    for (i, line) in lines.clone().enumerate() {
+    for (i, (line, to)) in lines.iter().zip(row_given).enumerate() {
         let line = SupportLine::read(line);
-        let at = |place| fixed + i * width + place;
+        let at = |place| fixed + i * WIDTH + place;
         if line.goes_mm.is_nan() && !line.stays_mm.is_nan() {
             return Err(Refusal::at(at(1), Problem::Missing));
         }
@@ -133,12 +133,10 @@ pub fn support(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         }
         let gap_mm = gap_mm(&line);
         largest = largest.max(gap_mm);
-        if let Some(to) = row_given.get_mut(i) {
-            *to = gap_mm;
-        }
+        *to = gap_mm;
     }
     let found = largest + seal.edge_spread * seal.straightness_mm;
-    let is_open = |line: &&Line| !is_read(&seal, **line, lines.clone().map(SupportLine::read));
+    let is_open = |line: &&Line| !is_read(&seal, **line, lines);
     let open_lines = Line::ALL.iter().filter(is_open).count();
     let whole = open_lines == 0;
     SupportGiven {
@@ -159,15 +157,17 @@ fn gap_mm(line: &SupportLine) -> f64 {
 }
 
 /// Whether a line was read along its whole length, every gap on it with a blade that stays out.
-fn is_read(seal: &Support, line: Line, rows: impl Iterator<Item = SupportLine>) -> bool {
+fn is_read(seal: &Support, line: Line, rows: &[[f64; SupportLine::KINDS.len()]]) -> bool {
     if seal.straightedge_mm < line.length(seal.long_mm, seal.short_mm) {
         return false;
     }
-    let of_line = rows.filter(|row| row.line == f64::from(line as u8) && !row.goes_mm.is_nan());
     let (mut any, mut all) = (false, true);
-    for row in of_line {
-        any = true;
-        all &= !row.stays_mm.is_nan();
+    for row in rows {
+        let row = SupportLine::read(row);
+        if row.line == f64::from(line as u8) && !row.goes_mm.is_nan() {
+            any = true;
+            all &= !row.stays_mm.is_nan();
+        }
     }
     any && all
 }

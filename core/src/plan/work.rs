@@ -60,16 +60,12 @@ impl Sheet {
         if x.len() > MOST_IN || given > MOST_OUT {
             return Err(Refusal::at(MOST_IN.min(x.len()), Problem::TooMany));
         }
-        for (place, &value) in x.iter().enumerate() {
-            form.kind(place)
-                .check(value)
-                .map_err(|p| Refusal::at(place, p))?;
-        }
         let mut u = [0.0; MOST_IN];
         for (place, (u, &x)) in u.iter_mut().zip(x).enumerate() {
+            let kind = form.kind(place);
+            kind.check(x).map_err(|p| Refusal::at(place, p))?;
             let told = half.get(place).copied().unwrap_or(f64::NAN);
-            *u = standard(form.kind(place), x, told)
-                .ok_or(Refusal::at(place, Problem::HalfWidth))?;
+            *u = standard(kind, x, told).ok_or(Refusal::at(place, Problem::HalfWidth))?;
         }
         let mut worked = Worked {
             form,
