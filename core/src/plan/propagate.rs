@@ -31,10 +31,13 @@ pub fn propagate(
     let mut moved = [f64::NAN; MOST_IN];
     let mut up = [f64::NAN; MOST_OUT];
     let mut down = [f64::NAN; MOST_OUT];
+    for (to, from) in moved.iter_mut().zip(x) {
+        *to = *from;
+    }
     for (input, &u) in u.iter().enumerate().filter(|(_, u)| **u > 0.0) {
         let mut at = |by: f64, to: &mut [f64; MOST_OUT]| {
-            for (i, (to, from)) in moved.iter_mut().zip(x).enumerate() {
-                *to = if i == input { from + by } else { *from };
+            if let (Some(to), Some(from)) = (moved.get_mut(input), x.get(input)) {
+                *to = from + by;
             }
             let taken = moved.get(..x.len()).unwrap_or_default();
             if let Some(again) = again {
@@ -47,6 +50,9 @@ pub fn propagate(
             function(taken, to).is_ok()
         };
         let (fine_up, fine_down) = (at(u, &mut up), at(-u, &mut down));
+        if let (Some(to), Some(from)) = (moved.get_mut(input), x.get(input)) {
+            *to = *from;
+        }
         for (output, ((base, up), down)) in base.iter().zip(&up).zip(&down).enumerate() {
             if base.is_nan() {
                 continue;

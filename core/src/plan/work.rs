@@ -86,7 +86,7 @@ impl Sheet {
             form.moved,
             x,
             &u,
-            &base,
+            base.get(..given).unwrap_or_default(),
             &mut |input, output, change| {
                 worked.count(input, output, change);
                 found(input, output, change);
