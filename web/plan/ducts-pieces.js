@@ -49,8 +49,13 @@ export class DuctForm extends SheetForm {
     this.sums = h('div', { class: 'sums', role: 'status' });
     this.fanHalves = h('div', {});
     const show = this.answers.show.bind(this.answers);
-    // What is not there is not "not measured".
-    this.answers.show = (answers) => show(answers?.filter((a) => this.#isAsked(a.result)) ?? null);
+    // What is not there is not "not measured"; what is compared is shown beside what is judged.
+    this.answers.show = (answers) =>
+      show(
+        answers
+          ?.filter((a) => this.#isAsked(a.result))
+          .map((a) => ({ ...a, alternative: false })) ?? null,
+      );
     this.#showAdding();
   }
 
@@ -91,6 +96,7 @@ export class DuctForm extends SheetForm {
       h(
         'div',
         { class: 'card' },
+        this.comparing && h('p', { class: 'source' }, words.compareWhy),
         pick(words.add, 'add-run', numbered(choices?.run ?? []), this.#run, (run) =>
           again(() => {
             this.#run = run;

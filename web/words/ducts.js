@@ -176,6 +176,7 @@ export const words = {
   add: 'Add a piece to the run',
   addIn: 'in layout',
   compare: 'Compare with a second layout',
+  compareWhy: 'Layout A is the one that counts for this heater; B stands beside it.',
   up: 'Earlier',
   down: 'Later',
   edit: 'More on this piece',

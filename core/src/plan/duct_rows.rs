@@ -166,17 +166,17 @@ impl LayoutGiven {
     };
 }
 
-/// Both layouts against the same limits.
+/// Layout A is the one that is judged; B and the fan are held against the same limits beside it.
 pub const CHECKS: &[Checked] = &[
     Checked::new(0, BoundId::DuctBends),
     Checked::new(1, BoundId::DuctLength),
     Checked::new(2, BoundId::DuctLoss),
-    Checked::new(4, BoundId::AirFlow),
-    Checked::new(5, BoundId::OutletAir),
-    Checked::new(6, BoundId::DuctBends),
-    Checked::new(7, BoundId::DuctLength),
-    Checked::new(8, BoundId::DuctLoss),
-    Checked::new(10, BoundId::AirFlow),
-    Checked::new(11, BoundId::OutletAir),
+    Checked::alternative(4, BoundId::AirFlow),
+    Checked::alternative(5, BoundId::OutletAir),
+    Checked::alternative(6, BoundId::DuctBends),
+    Checked::alternative(7, BoundId::DuctLength),
+    Checked::alternative(8, BoundId::DuctLoss),
+    Checked::alternative(10, BoundId::AirFlow),
+    Checked::alternative(11, BoundId::OutletAir),
     Checked::new(14, BoundId::OutletAir),
 ];
