@@ -132,8 +132,8 @@ export class DuctForm extends SheetForm {
     const returns = rows.filter((row) => row.typed.run === '0').length;
     if (this.#run === '0') return kind === OPEN_END ? 0 : returns;
     const last = rows.at(-1);
-    const open =
-      last?.typed.run === '1' && last.typed.layout === this.#layout && kindOf(last) === OPEN_END;
+    const along = ['0', this.#layout].includes(last?.typed.layout ?? '');
+    const open = last?.typed.run === '1' && along && kindOf(last) === OPEN_END;
     return open && kind !== OPEN_END ? rows.length - 1 : rows.length;
   }
 
