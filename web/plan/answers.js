@@ -1,7 +1,7 @@
 // What came of a sheet: each result that has a limit, with its uncertainty, verdict, what to do,
 // whose limit; where the uncertainty comes from and photos a tap deeper.
 
-import { button, h } from '../dom.js';
+import { h } from '../dom.js';
 import { photosOf } from '../photos.js';
 import { verdictFrame } from '../screens/frame.js';
 import { bounds } from '../words/limits.js';
@@ -162,6 +162,3 @@ export class Answers {
 
 /** The answers' foot: saved or not, and the way back. @param {SheetForm} form */
 export const savedLine = (form) => h('p', { class: 'source' }, form.saved);
-
-/** @param {string} label @param {string} action @param {() => void} onTap */
-export const rowButton = (label, action, onTap) => button(label, action, onTap, 'row');

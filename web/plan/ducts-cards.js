@@ -106,11 +106,7 @@ export function openingsCard(ctx, ducts) {
       form.entry.inputs.map((i) => i.name).filter((name) => !name.endsWith('spread')),
     ),
     form.rowList(),
-    form.halfList(),
-    form.state,
-    form.answers.el,
-    form.working.el,
-    savedLine(form),
+    ...form.outcome(),
   );
   form.start();
   return el;

@@ -4,7 +4,6 @@ import { h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { words } from '../words/fuel.js';
 import { sheets } from '../words/fuel-sheets.js';
-import { savedLine } from './answers.js';
 import { linePicture } from './fuel-line.js';
 import { push } from './fuel-shared.js';
 import { tankPicture } from './fuel-tank.js';
@@ -77,11 +76,7 @@ export const fuelSheet = (name) => (/** @type {Context} */ ctx) => {
       draw ? picture : null,
       ...CARDS[name].map(([legend, names]) => form.group(legend, names)),
       name === 'fuel_pressure' ? paper(form) : null,
-      form.halfList(),
-      form.state,
-      form.answers.el,
-      form.working.el,
-      savedLine(form),
+      ...form.outcome(),
     ],
     [],
   );

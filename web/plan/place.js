@@ -4,7 +4,6 @@
 import { h } from '../dom.js';
 import { frame, verdictFrame } from '../screens/frame.js';
 import { words } from '../words/place.js';
-import { savedLine } from './answers.js';
 import { placePicture } from './place-picture.js';
 import { SheetForm } from './sheet.js';
 
@@ -60,11 +59,7 @@ export function place(ctx) {
       picture,
       form.group(words.sides, names.slice(0, 6), words.sidesWhy),
       form.group(words.ends, names.slice(6), words.endsWhy),
-      form.halfList(),
-      form.state,
-      form.answers.el,
-      form.working.el,
-      savedLine(form),
+      ...form.outcome(),
     ],
     [],
   );

@@ -11,7 +11,7 @@
 // What is typed is kept in ctx.plan.kept and saved by itself. A field's complaint stands at it.
 
 import { button, h, say } from '../dom.js';
-import { Answers } from './answers.js';
+import { Answers, savedLine } from './answers.js';
 import { convertRow, isSpread, SheetField } from './fields.js';
 import { copiedFrom, sheetEntry, work } from './model.js';
 import { toShown, limitWithUnit } from './units.js';
@@ -115,6 +115,11 @@ export class SheetForm {
       h('p', { class: 'source' }, t.halvesWhy),
       this.halves,
     );
+  }
+
+  /** What stands below the fields of a sheet: how well they are known, what came of them. */
+  outcome() {
+    return [this.halfList(), this.state, this.answers.el, this.working.el, savedLine(this)];
   }
 
   /** The rows, with a button for one more. */

@@ -20,11 +20,7 @@ function byPhone(ctx) {
     h('summary', {}, words.phone),
     h('p', {}, words.phoneWhy),
     form.group('', ['first_deg', 'second_deg', 'base_mm']),
-    form.halfList(),
-    form.state,
-    form.answers.el,
-    form.working.el,
-    savedLine(form),
+    ...form.outcome(),
   );
   form.start();
   return el;
