@@ -22,7 +22,7 @@ fresh() {
   done
   rm -rf "$copy/tests"
   mkdir "$copy/tests"
-  (cd "$root/tests" && cp -R Cargo.toml ./*.rs traces trace_files second_route coverage "$copy/tests")
+  (cd "$root/tests" && cp -R Cargo.toml ./*.rs traces trace_files second_route plan_* coverage "$copy/tests")
 }
 
 failed=0
