@@ -154,3 +154,37 @@ test('a tick needs a name, and a photo or words; it can be taken back', async (t
   await page.waitForSelector(`${at}[data-done="no"]`);
   assert.equal((await kept(page, 'support')).record.ticks[id], undefined);
 });
+
+test('a database of the version before keeps what it has, and takes sheets and photos', async (t) => {
+  const b = await launch();
+  t.after(() => b.close());
+  const { page } = b;
+  await page.goto(`${server.url}manifest.webmanifest`);
+  await page.evaluate(
+    () =>
+      new Promise((done, fail) => {
+        const open = indexedDB.open('plumbmark', 1);
+        open.onerror = () => fail(open.error);
+        open.onupgradeneeded = () => {
+          open.result.createObjectStore('captures', { keyPath: 'id', autoIncrement: true });
+          open.result.createObjectStore('kept');
+        };
+        open.onsuccess = () => {
+          const tx = open.result.transaction('kept', 'readwrite');
+          tx.objectStore('kept').put({ system: 'us', device: 77 }, 'settings');
+          tx.oncomplete = () => {
+            open.result.close();
+            done(undefined);
+          };
+        };
+      }),
+  );
+  await page.goto(server.url);
+  await page.waitForSelector('[data-screen="start"]');
+  await toPlace(page);
+  assert.match(await page.textContent('[data-field="top_mm"]'), /in/, 'inches, as before');
+  await page.locator('[data-name="top_mm"]').pressSequentially('4.5');
+  await page.waitForSelector('[data-saved="yes"]');
+  const { record } = await kept(page, 'clearances');
+  assert.deepEqual([record.typed.top_mm, record.system], ['4.5', 'us']);
+});
