@@ -4,7 +4,7 @@ use crate::page::page;
 use crate::reading;
 use crate::refusals::{UNKNOWN, coded, known};
 use plumbmark::calibration::Calibration;
-use plumbmark::findings::{Device, Finding, Key};
+use plumbmark::findings::{Device, Finding, Findings, Key};
 use plumbmark::holds::{Hold, Surface};
 use plumbmark::live::Channel;
 use plumbmark::reversal::FoundZero;
@@ -176,7 +176,8 @@ pub fn findings() -> i32 {
 /// Takes back what [`findings`] gave, so many numbers; rows that are no such thing are left out.
 #[wasm_bindgen]
 pub fn restore_findings(count: usize) {
-    let mut rest = page().given.row(0, count);
+    let page = page();
+    let mut rest = page.given.row(0, count);
     while let Some((&length, after)) = rest.split_first() {
         let length = length as usize;
         let Some((row, next)) = after.split_at_checked(length).filter(|_| length > 0) else {
@@ -184,13 +185,12 @@ pub fn restore_findings(count: usize) {
         };
         rest = next;
         if row.iter().all(|v| v.is_finite()) {
-            restore(row);
+            restore(page.live.findings_mut(), row);
         }
     }
 }
 
-fn restore(row: &[f64]) {
-    let findings = page().live.findings_mut();
+fn restore(findings: &mut Findings, row: &[f64]) {
     let at = |place: usize| row.get(place).copied().unwrap_or(0.0);
     let three = |from: usize| [at(from), at(from + 1), at(from + 2)].map(|v| v as f32);
     let number = at(0) as u32;
