@@ -146,6 +146,8 @@ fn two_tilts_can_only_break_the_limit() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn the_phone_never_says_within(
         first in -45.0..45.0f64, second in -45.0..45.0f64, base in 50.0..2000.0f64,

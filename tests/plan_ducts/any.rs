@@ -31,6 +31,8 @@ fn any_piece() -> impl Strategy<Value = Piece> {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn more_air_costs_more(pieces in prop::collection::vec(any_piece(), 1..12), flow in 20.0..200.0f64) {
         let mut pieces = pieces;

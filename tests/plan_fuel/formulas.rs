@@ -129,6 +129,8 @@ fn tanks_by_known_shapes() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn a_fuller_tank_holds_more(level in 0.0..500.0f64, more in 0.0..50.0f64) {
         let (d, l) = (550.0, 700.0);

@@ -112,6 +112,8 @@ fn doing_what_is_told_settles_it() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn no_number_panics(
         x in prop::collection::vec(prop_oneof![

@@ -136,6 +136,8 @@ fn a_second_viscosity_needs_its_fellow() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn colder_longer_narrower_costs_more(
         celsius in 0.0..40.0f64, m in 0.2..6.0f64, bore in 1.5..5.0f64, lift in 1.0..1000.0f64,

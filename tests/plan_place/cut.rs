@@ -315,6 +315,8 @@ fn doing_what_is_told_settles_it() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn a_distance_alone_is_taken_at_its_worst(
         distance in 0.0..400.0f64, direction in -360.0..360.0, turn in -180.0..180.0,

@@ -151,6 +151,8 @@ fn rooms(x: &[f64]) -> Vec<f64> {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn placed_where_nothing_is(x in any_job(), which in 0usize..24) {
         let mut x = x;
