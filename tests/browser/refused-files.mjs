@@ -72,6 +72,8 @@ export const REFUSED = [
   ['a bound without page', withBound({ source: ' ' }), /duct_loss_pa\.source/],
   ['a law for nobody', withBound({ basis: 'law' }), /duct_loss_pa\.vehicles/],
   ['a bound of an unknown basis', withBound({ basis: 'hearsay' }), /duct_loss_pa\.basis/],
+  ['a bore of any size between', withBound({ id: 'fuel_bore_mm', low: 2, high: 4 }), /fuel_bore_mm\.high/],
+  ['a bore without its other end', withBound({ id: 'fuel_bore_mm', high: 4 }), /fuel_bore_mm\.high/],
   ['two bounds of one thing', withSet({ bounds: [BOUND, BOUND] }), /duct_loss_pa\.id/],
   [
     'a bound looser than law, without a reason',

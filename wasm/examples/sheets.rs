@@ -20,7 +20,7 @@ struct Sheets {
     problems: [&'static str; 8],
     slips: [Slip; 5],
     /// Field and problem by code, from 1.
-    bound_errors: [(&'static str, &'static str); 9],
+    bound_errors: [(&'static str, &'static str); 10],
     longest_text: usize,
     /// The ways that the heater can stand in a compartment, by their places in core's list.
     orientations: Vec<OrientationEntry>,

@@ -154,6 +154,7 @@ export const guide = {
   problems: {
     out_of_range: (low, high) => `Enter ${low} to ${high}.`,
     not_above_low: () => 'The upper end must not lie below the lower one.',
+    not_one_value: () => 'A bore is one size: enter the same number twice, the one you use.',
     source_missing: () => 'Name the document and page, or the clause.',
     vehicles_missing: () => 'A law is for certain vehicles: name them.',
     reason_missing: () =>

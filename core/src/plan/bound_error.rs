@@ -44,11 +44,13 @@ pub enum BoundError {
     VehiclesTooLong,
     /// Reason longer than [`LONGEST`].
     ReasonTooLong,
+    /// A bore is one size: a range would pass what the manual does not list.
+    NotOneValue,
 }
 
 impl BoundError {
     /// Field and problem by code, from 1, for a page that has its own words.
-    pub const NAMES: [(&'static str, &'static str); 9] = [
+    pub const NAMES: [(&'static str, &'static str); 10] = [
         ("low", "out_of_range"),
         ("high", "out_of_range"),
         ("high", "not_above_low"),
@@ -58,6 +60,7 @@ impl BoundError {
         ("source", "too_long"),
         ("vehicles", "too_long"),
         ("reason", "too_long"),
+        ("high", "not_one_value"),
     ];
 }
 
@@ -69,10 +72,12 @@ pub fn validate(id: BoundId, low: f64, high: f64, cited: &Cited) -> Result<(), B
     let range = id.range();
     let odd = |v: f64| !v.is_nan() && !(range.0..=range.1).contains(&v);
     let entered = !low.is_nan() || !high.is_nan();
+    let one_size = matches!(id, BoundId::FuelBore | BoundId::FuelBorePressure);
     let checks = [
         (odd(low), BoundError::LowOutOfRange),
         (odd(high), BoundError::HighOutOfRange),
         (low > high, BoundError::HighBelowLow),
+        (one_size && entered && low != high, BoundError::NotOneValue),
     ];
     if let Some(&(_, error)) = checks.iter().find(|(wrong, _)| *wrong) {
         return Err(error);
