@@ -2,8 +2,8 @@
 
 use plumbmark::decision::{Verdict, Why};
 use plumbmark::plan::Sheet;
+use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Problem, Refusal, Slip};
-use plumbmark::plan::sheets::Checked;
 
 const NONE: f64 = f64::NAN;
 

@@ -3,8 +3,8 @@
 use plumbmark::decision::Verdict;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::kind::{Problem, Refusal, Slip};
-use plumbmark::plan::support::Line;
-use plumbmark::plan::twist::least_unevenness_mm;
+use plumbmark::plan::place::support::Line;
+use plumbmark::plan::place::twist::least_unevenness_mm;
 use plumbmark::plan::usage::USAGE;
 use plumbmark::plan::work::Worked;
 use proptest::prelude::*;

@@ -11,11 +11,12 @@ mod tables;
 
 use approx::{assert_abs_diff_eq, assert_relative_eq};
 use plumbmark::decision::Verdict;
+use plumbmark::plan::ducts::piece::{Piece, PieceKind, field};
+use plumbmark::plan::ducts::{fitting, friction};
 use plumbmark::plan::kind::{Problem, Refusal, Unit};
-use plumbmark::plan::piece::{Piece, PieceKind, field};
 use plumbmark::plan::row::Row;
 use plumbmark::plan::work::{Given, Worked};
-use plumbmark::plan::{Sheet, air, fitting, friction};
+use plumbmark::plan::{Sheet, air};
 use proptest::prelude::*;
 
 const NONE: f64 = f64::NAN;

@@ -2,12 +2,14 @@
 
 use super::{checks, near, work};
 use plumbmark::plan::Sheet;
-use plumbmark::plan::bubble::{bretherton_number, critical_bore_mm};
-use plumbmark::plan::burn::burn_l_per_h;
-use plumbmark::plan::fuel::{Fuel, density_kg_per_m3, steepness, viscosity_mm2_per_s};
-use plumbmark::plan::fuel_pressure::{column_pa, laminar_loss_pa, reynolds, stroke_flow_l_per_h};
-use plumbmark::plan::prime::{fill_s, line_volume_ml};
-use plumbmark::plan::tank::{box_l, lying_l, upright_l};
+use plumbmark::plan::fuel::bubble::{bretherton_number, critical_bore_mm};
+use plumbmark::plan::fuel::burn::burn_l_per_h;
+use plumbmark::plan::fuel::fuel_pressure::{
+    column_pa, laminar_loss_pa, reynolds, stroke_flow_l_per_h,
+};
+use plumbmark::plan::fuel::liquid::{Fuel, density_kg_per_m3, steepness, viscosity_mm2_per_s};
+use plumbmark::plan::fuel::prime::{fill_s, line_volume_ml};
+use plumbmark::plan::fuel::tank::{box_l, lying_l, upright_l};
 use proptest::prelude::*;
 
 #[test]

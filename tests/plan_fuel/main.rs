@@ -2,8 +2,8 @@
 
 use plumbmark::decision::Verdict;
 use plumbmark::plan::Sheet;
+use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Problem, Refusal};
-use plumbmark::plan::sheets::Checked;
 use plumbmark::plan::work::Worked;
 
 mod formulas;

@@ -3,8 +3,8 @@
 use super::{LINE, NONE, line, near, refusal, value, verdict, work};
 use plumbmark::decision::Verdict;
 use plumbmark::plan::Sheet;
-use plumbmark::plan::fuel::{Fuel, density_kg_per_m3, viscosity_mm2_per_s};
-use plumbmark::plan::fuel_pressure::{column_pa, laminar_loss_pa};
+use plumbmark::plan::fuel::fuel_pressure::{column_pa, laminar_loss_pa};
+use plumbmark::plan::fuel::liquid::{Fuel, density_kg_per_m3, viscosity_mm2_per_s};
 use plumbmark::plan::kind::Problem;
 use proptest::prelude::*;
 

@@ -5,9 +5,9 @@ use plumbmark::limits::Basis;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::{BoundId, Section};
 use plumbmark::plan::bound_error::{BoundError, LONGEST};
+use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
-use plumbmark::plan::orientation::Orientation;
-use plumbmark::plan::sheets::Checked;
+use plumbmark::plan::place::orientation::Orientation;
 use plumbmark::plan::usage::{Known, LAW, USAGE};
 use serde::Serialize;
 

@@ -30,6 +30,9 @@ const SHEETS = {
   fuel: FUEL,
 };
 
+/** What is kept beside the sheets: facts of the whole job, steps of the first start. */
+const RECORDS = ['job', 'start'];
+
 /** What must have been looked for before a sheet's numbers stand for it.
  * @type {Record<string, string[]>} */
 const TICKS = { cut_plan: Object.keys(cutWords.tick) };
@@ -53,7 +56,8 @@ export class Plan {
   /** Takes over what the store holds. @param {Context} ctx */
   static async open(ctx) {
     const plan = new Plan();
-    for (const { name } of catalogue.sheets) plan.#kept.set(name, await Kept.open(ctx, name));
+    const names = [...catalogue.sheets.map((s) => s.name), ...RECORDS];
+    for (const name of names) plan.#kept.set(name, await Kept.open(ctx, name));
     return plan;
   }
 

@@ -16,6 +16,10 @@ const UNITS = {
   mm: { metric: { label: 'mm' }, us: { label: 'in', per: 25.4 } },
   m: { metric: { label: 'm' }, us: { label: 'ft', per: 0.3048 } },
   cm2: { metric: { label: 'cm²' }, us: { label: 'in²', per: 2.54 ** 2 } },
+  m2: { metric: { label: 'm²' }, us: { label: 'ft²', per: 0.3048 ** 2 } },
+  m3: { metric: { label: 'm³' }, us: { label: 'ft³', per: 0.3048 ** 3 } },
+  // Conductors are named by mm² or by gauge everywhere.
+  mm2: { metric: { label: 'mm²' } },
   ml: { metric: { label: 'mL' } },
   l: { metric: { label: 'L' }, us: { label: 'US gal', per: 3.785411784 } },
   deg: { metric: { label: '°' } },
@@ -23,6 +27,11 @@ const UNITS = {
   kelvin: { metric: { label: 'K' }, us: { label: '°F', per: 5 / 9 } },
   pa: { metric: { label: 'Pa' }, us: { label: 'inH₂O', per: 249.08891 } },
   w: { metric: { label: 'W' } },
+  w_per_m_k: { metric: { label: 'W/(m·K)' } },
+  w_per_m2_k: { metric: { label: 'W/(m²·K)' } },
+  m2_k_per_w: { metric: { label: 'm²·K/W' } },
+  kj_per_k: { metric: { label: 'kJ/K' } },
+  kwh_per_l: { metric: { label: 'kWh/L' } },
   l_per_h: { metric: { label: 'L/h' }, us: { label: 'US gal/h', per: 3.785411784 } },
   m3_per_h: { metric: { label: 'm³/h' }, us: { label: 'cfm', per: CFM } },
   kg_per_h: { metric: { label: 'kg/h' }, us: { label: 'lb/h', per: 0.45359237 } },
@@ -36,6 +45,10 @@ const UNITS = {
   h: { metric: { label: 'h' } },
   v: { metric: { label: 'V' } },
   a: { metric: { label: 'A' } },
+  ah: { metric: { label: 'Ah' } },
+  mohm: { metric: { label: 'mΩ' } },
+  per_h: { metric: { label: '/h' } },
+  ppm: { metric: { label: 'ppm' } },
 };
 
 /** @param {string} unit @param {System} system @returns {Shown} */

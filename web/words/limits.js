@@ -6,9 +6,15 @@ const DIMENSIONS =
 const AIR = 'Technical data, or the chapter on air ducting.';
 const LINE = 'Chapter on the fuel supply, table of line lengths.';
 const FLUE = 'Chapter on exhaust and combustion air, with its drawing.';
+const BOAT = 'Chapter on boats, or the boat outlet’s own paper.';
 
 /** @type {Record<string, { label: string, ask: 'low' | 'high' | 'both', where: string }>} */
 export const bounds = {
+  altitude_m: {
+    label: 'Height above the sea',
+    ask: 'high',
+    where: 'Technical data, or the chapter on use in the mountains.',
+  },
   clear_outlet_end_mm: { label: 'Free beyond the warm-air end', ask: 'low', where: DIMENSIONS },
   clear_intake_end_mm: { label: 'Free before the intake end', ask: 'low', where: DIMENSIONS },
   clear_top_mm: { label: 'Free above', ask: 'low', where: DIMENSIONS },
@@ -94,14 +100,44 @@ export const bounds = {
     where: 'Chapter on the exhaust, warnings; laws for some vehicles.',
   },
   exhaust_to_opening_mm: { label: 'Exhaust’s end to an opening', ask: 'low', where: FLUE },
+  exhaust_to_line_mm: {
+    label: 'Exhaust to tyres, brake and fuel lines',
+    ask: 'low',
+    where: 'Chapter on the exhaust, warnings.',
+  },
+  exhaust_past_body_mm: { label: 'Exhaust’s end past the body', ask: 'low', where: FLUE },
+  outlet_above_water_mm: { label: 'Boat’s outlet above the water, heeled', ask: 'low', where: BOAT },
+  loop_above_water_mm: { label: 'Boat’s loop above the water, heeled', ask: 'low', where: BOAT },
+  drain_bore_mm: {
+    label: 'Drain hole at the lowest point',
+    ask: 'both',
+    where: 'Chapter on the exhaust. Where it names none, none is allowed.',
+  },
   air_pipe_length_m: { label: 'Combustion-air pipe', ask: 'both', where: FLUE },
   air_pipe_bends_deg: { label: 'Bends of the combustion-air pipe', ask: 'high', where: FLUE },
+  air_to_exhaust_mm: { label: 'Combustion-air end to the exhaust’s', ask: 'low', where: FLUE },
+  supply_voltage_v: { label: 'Voltage of the supply', ask: 'both', where: 'Technical data.' },
   start_voltage_v: {
     label: 'Voltage at the heater during start',
     ask: 'low',
     where: 'Technical data, undervoltage; fault table.',
   },
+  cable_drop_v: {
+    label: 'Voltage the cable may cost',
+    ask: 'high',
+    where: 'Wiring diagram; often a table of conductors by length.',
+  },
   fuse_a: { label: 'Fuse', ask: 'both', where: 'Wiring diagram.' },
+  fuse_to_battery_mm: {
+    label: 'Battery to its fuse',
+    ask: 'high',
+    where: 'Wiring diagram; laws for some vehicles.',
+  },
+  after_run_min: {
+    label: 'After-run, from off to still',
+    ask: 'both',
+    where: 'Chapter on operation.',
+  },
 };
 
 /** Where a manual states an angle. @type {Record<string, string>} */
@@ -116,12 +152,14 @@ export const angleWhere = {
 
 /** The way through the manual: sections in the order of the work, each with its angles. */
 export const steps = [
+  { id: 'demand', title: 'Heat wanted', angles: [] },
   { id: 'place', title: 'Place', angles: [] },
   { id: 'support', title: 'Support and heater', angles: ['heater_port', 'heater_outlet'] },
   { id: 'ducts', title: 'Ducts', angles: [] },
   { id: 'fuel', title: 'Fuel', angles: ['pump_outlet', 'pump_roll', 'filter_upright'] },
   { id: 'flue', title: 'Exhaust and combustion air', angles: ['pipe_fall'] },
   { id: 'supply', title: 'Supply', angles: [] },
+  { id: 'start', title: 'First start', angles: [] },
 ];
 
 export const guide = {

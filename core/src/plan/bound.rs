@@ -10,6 +10,8 @@ use crate::decision::{Verdict, Why};
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Section {
+    /// How much heat is wanted, and where.
+    Demand,
     /// Where the heater goes.
     Place,
     /// What it stands on.
@@ -22,19 +24,21 @@ pub enum Section {
     Flue,
     /// Battery, cable, fuse.
     Supply,
+    /// First start.
+    Start,
 }
 
 macro_rules! bounds {
     (
         entered { $($(#[$doc:meta])* $id:ident $name:literal $section:ident $unit:ident $low:literal..$high:literal,)* }
-        of_itself { $(#[$own_doc:meta])* $own:ident $own_name:literal $own_section:ident $own_unit:ident $own_low:literal.. }
+        of_itself { $($(#[$own_doc:meta])* $own:ident $own_name:literal $own_section:ident $own_unit:ident $own_low:expr => $own_high:expr,)* }
     ) => {
         /// What has a limit. The names carry the units.
         #[derive(Debug, Clone, Copy, PartialEq, Eq)]
         #[repr(u8)]
         pub enum BoundId {
             $($(#[$doc])* $id,)*
-            $(#[$own_doc])* $own,
+            $($(#[$own_doc])* $own,)*
         }
 
         impl BoundId {
@@ -44,19 +48,19 @@ macro_rules! bounds {
             /// Its name in limit sets.
             #[must_use]
             pub fn name(self) -> &'static str {
-                match self { $(Self::$id => $name,)* Self::$own => $own_name }
+                match self { $(Self::$id => $name,)* $(Self::$own => $own_name,)* }
             }
 
             /// The part that it belongs to.
             #[must_use]
             pub fn section(self) -> Section {
-                match self { $(Self::$id => Section::$section,)* Self::$own => Section::$own_section }
+                match self { $(Self::$id => Section::$section,)* $(Self::$own => Section::$own_section,)* }
             }
 
             /// Its unit.
             #[must_use]
             pub fn unit(self) -> Unit {
-                match self { $(Self::$id => Unit::$unit,)* Self::$own => Unit::$own_unit }
+                match self { $(Self::$id => Unit::$unit,)* $(Self::$own => Unit::$own_unit,)* }
             }
 
             /// What a limit can be, in the unit.
@@ -64,7 +68,7 @@ macro_rules! bounds {
             pub fn range(self) -> (f64, f64) {
                 match self {
                     $(Self::$id => ($low as f64, $high as f64),)*
-                    Self::$own => ($own_low as f64, $own_low as f64),
+                    $(Self::$own => ($own_low, $own_high),)*
                 }
             }
 
@@ -72,14 +76,22 @@ macro_rules! bounds {
             /// enters such a limit.
             #[must_use]
             pub fn of_itself(self) -> Option<(f64, f64)> {
-                (self == Self::$own).then_some(($own_low as f64, f64::NAN))
+                match self {
+                    $(Self::$own => Some(($own_low, $own_high)),)*
+                    _ => None,
+                }
             }
         }
     };
 }
 
+/// No end.
+const NONE: f64 = f64::NAN;
+
 bounds! {
     entered {
+    /// Height above the sea that the heater works at as it is.
+    Altitude "altitude_m" Demand M 0..6000,
     /// Free space beyond the warm-air end.
     ClearOutletEnd "clear_outlet_end_mm" Place Mm 0..3000,
     /// Free space before the intake end.
@@ -146,18 +158,50 @@ bounds! {
     ExhaustToCombustible "exhaust_to_combustible_mm" Flue Mm 0..3000,
     /// From the exhaust's end to any opening of the body.
     ExhaustToOpening "exhaust_to_opening_mm" Flue Mm 0..10000,
+    /// From the exhaust to tyres, brake and fuel lines.
+    ExhaustToLine "exhaust_to_line_mm" Flue Mm 0..3000,
+    /// From the body's outline out to the exhaust's end.
+    ExhaustPastBody "exhaust_past_body_mm" Flue Mm -500..1000,
+    /// Outlet of a boat above the water as it heels.
+    OutletAboveWater "outlet_above_water_mm" Flue Mm 0..2000,
+    /// Top of a boat's rising loop above the water as it heels.
+    LoopAboveWater "loop_above_water_mm" Flue Mm 0..3000,
+    /// Drain where the pipe is lowest.
+    DrainBore "drain_bore_mm" Flue Mm 0..20,
     /// Length of the combustion-air pipe.
     AirPipeLength "air_pipe_length_m" Flue M 0..20,
     /// Bends of the combustion-air pipe.
     AirPipeBends "air_pipe_bends_deg" Flue Deg 0..1440,
+    /// From where combustion air is drawn to the exhaust's end.
+    AirToExhaust "air_to_exhaust_mm" Flue Mm 0..10000,
+    /// Voltage that the heater is for.
+    SupplyVoltage "supply_voltage_v" Supply V 5..60,
     /// Voltage at the heater during start.
     StartVoltage "start_voltage_v" Supply V 5..60,
+    /// Voltage that the cable may cost.
+    CableDrop "cable_drop_v" Supply V 0..10,
     /// Fuse.
     Fuse "fuse_a" Supply A 1..100,
+    /// From the battery to its fuse.
+    FuseToBattery "fuse_to_battery_mm" Supply Mm 0..5000,
+    /// After-run, from switching off to standing still.
+    AfterRun "after_run_min" Start Min 0..60,
     }
     of_itself {
         /// What is left where one thing must find room in another: what finds none does not fit.
-        SpareRoom "spare_room_mm" Place Mm 0..
+        SpareRoom "spare_room_mm" Place Mm 0.0 => NONE,
+        /// Heat that is left beyond what is lost.
+        SparePower "spare_power_w" Demand W 0.0 => NONE,
+        /// Depth of the water that a pipe can hold: one that holds any is not falling all the way.
+        StandingWater "standing_water_mm" Flue Mm NONE => 0.0,
+        /// Current that a conductor can carry beyond its fuse.
+        SpareCurrent "spare_current_a" Supply A 0.0 => NONE,
+        /// Time that a battery lasts beyond what is wanted.
+        SpareTime "spare_time_h" Supply H 0.0 => NONE,
+        /// Time that a test took beyond what it takes at least.
+        SpareTest "spare_test_min" Start Min 0.0 => NONE,
+        /// Carbon monoxide above the reading outdoors.
+        CoRise "co_rise_ppm" Start Ppm NONE => 0.0,
     }
 }
 

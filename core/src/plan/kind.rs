@@ -19,6 +19,12 @@ pub enum Unit {
     M,
     /// Square centimetres.
     Cm2,
+    /// Square metres.
+    M2,
+    /// Cubic metres.
+    M3,
+    /// Square millimetres, of conductors.
+    Mm2,
     /// Millilitres.
     Ml,
     /// Litres.
@@ -33,6 +39,16 @@ pub enum Unit {
     Pa,
     /// Watt.
     W,
+    /// Watt a metre and kelvin.
+    WPerMK,
+    /// Watt a square metre and kelvin.
+    WPerM2K,
+    /// Square metre kelvin a watt.
+    M2KPerW,
+    /// Kilojoules a kelvin.
+    KjPerK,
+    /// Kilowatt-hours a litre.
+    KwhPerL,
     /// Litres an hour.
     LPerH,
     /// Cubic metres an hour.
@@ -59,6 +75,14 @@ pub enum Unit {
     V,
     /// Amperes.
     A,
+    /// Ampere-hours.
+    Ah,
+    /// Milliohm.
+    Mohm,
+    /// Times an hour.
+    PerH,
+    /// Millionths of a volume.
+    Ppm,
 }
 
 /// What a row's numbers are, in order. By reference, since many are alike.

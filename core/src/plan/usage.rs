@@ -53,6 +53,12 @@ pub const USAGE: &[Known] = &[
     at_most(BoundId::Unevenness, 1.0),
     at_most(BoundId::DuctBends, 270.0),
     at_least(BoundId::StandpipeGap, 25.4),
+    // The exhaust ends outside the body's outline; a drain is a hole of 4 mm.
+    at_least(BoundId::ExhaustPastBody, 0.0),
+    Known {
+        high: Some(4.0),
+        ..at_least(BoundId::DrainBore, 4.0)
+    },
 ];
 
 /// Laws, each with the vehicles that it is for. Elsewhere an orientation.

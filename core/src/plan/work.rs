@@ -1,9 +1,10 @@
 //! One sheet worked out: inputs checked, results with uncertainties, verdicts.
 
 use super::bound::{Judged, judge};
+use super::form::{Checked, Form};
 use super::kind::{Kind, Kinds, Problem, Refusal, Unit};
 use super::propagate::{MOST_IN, MOST_OUT, propagate};
-use super::sheets::{Checked, Form, Sheet};
+use super::sheets::Sheet;
 
 /// Coverage factor for 95 %, two-sided. A normal has 1.96, a rectangle alone 1.65.
 pub const COVERAGE_FACTOR: f64 = 2.0;

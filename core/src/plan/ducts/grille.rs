@@ -1,11 +1,11 @@
 //! Openings through which the room's air comes back: their free area, and what they cost.
 
-use super::air;
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
 use super::piece::SPREAD;
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::air;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// Flow through an opening in a wall, of what its free area and the pressure would give without
 /// friction: sharp edges 0.6 (orifices, from memory 0.60 to 0.65; deep louvres less).
@@ -82,6 +82,12 @@ impl Opening {
         0.01 * one_mm2 * self.free_share * self.count
     }
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<ReturnAir, ReturnAirGiven>("return_air", return_air)
+    .rows::<Opening>()
+    .row_results::<OpeningGiven>()
+    .checks(CHECKS);
 
 /// Return openings, see [`ReturnAir`]. All stand in one wall, side by side: Δp = ρ/2·(Q/(c·A))².
 ///

@@ -3,10 +3,10 @@
 
 use super::duct::Air;
 use super::duct_rows::{DuctAir, PieceGiven};
-use super::kind::Problem;
 use super::piece::{Piece, field};
 use super::piece_cost::Wrong;
-use super::row::Row;
+use crate::plan::kind::Problem;
+use crate::plan::row::Row;
 
 /// Most that a bore can differ from the one before it; more needs a reducer between.
 const STEP: f64 = 0.1;

@@ -2,9 +2,10 @@
 //! tube rises or sticks. It explains the manual's bore; it passes none that the manual does not
 //! list, so nothing here is held against a limit.
 
-use super::fuel::{Fuel, density_kg_per_m3};
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
+use super::liquid::{Fuel, density_kg_per_m3};
+use crate::plan::form::Declared;
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// Standard gravity, m/s² (3rd CGPM 1901, exact).
 pub const GRAVITY_M_PER_S2: f64 = 9.806_65;
@@ -52,6 +53,9 @@ pub fn critical_bore_mm(difference_kg_per_m3: f64, tension_n_per_m: f64) -> f64 
     let radius2_m2 = BRETHERTON_LIMIT * tension_n_per_m / (difference_kg_per_m3 * GRAVITY_M_PER_S2);
     2000.0 * libm::sqrt(radius2_m2)
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Bubble, BubbleGiven>("bubble", bubble);
 
 /// What a long bubble does in the line, about 20 °C.
 ///

@@ -1,10 +1,10 @@
 //! How long the pump takes to fill an empty line, at the least, and how many starts that is.
 
-use super::bound::BoundId;
 use super::fuel_run::LENGTH;
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 const BORE: Kind = Kind::new(Unit::Mm, 0.5, 12.0).give_or_take(0.1, 0.0);
 
@@ -71,6 +71,9 @@ pub fn line_volume_ml(bore_mm: f64, length_m: f64) -> f64 {
 pub fn fill_s(volume_ml: f64, stroke_ml: f64, stroke_hz: f64) -> f64 {
     volume_ml / (stroke_ml * stroke_hz)
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Prime, PrimeGiven>("prime", prime).checks(CHECKS);
 
 /// What it takes to fill the line.
 ///

@@ -1,9 +1,9 @@
 //! Free space round the mounted heater on its six sides, and what is near its ends.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 const SPACE: Kind = Kind::tape(0.0, 5000.0).or_none();
 const FAR: Kind = Kind::tape(0.0, 20_000.0).or_none();
@@ -64,6 +64,10 @@ pub const CHECKS: &[Checked] = &[
     Checked::new(6, BoundId::OutletToPerson),
     Checked::new(7, BoundId::IntakeToExhaust),
 ];
+
+/// The sheet.
+pub const SHEET: Declared =
+    Declared::new::<Clearances, ClearancesGiven>("clearances", clearances).checks(CHECKS);
 
 /// Distances as they are: what is told is what is held against the limit.
 ///

@@ -1,13 +1,13 @@
 //! Pressure that a metering pump sees at both of its ends in the middle of a stroke: height and
 //! loss of the line, at the flow of the stroke and not at the mean flow.
 
-use super::bound::BoundId;
 use super::bubble::GRAVITY_M_PER_S2;
-use super::fuel::{self, Fuel, VISCOSITY_CELSIUS};
 use super::fuel_run::{LENGTH, LIFT};
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use super::liquid::{self, Fuel, VISCOSITY_CELSIUS};
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// Reynolds number up to which flow in a pipe is surely laminar (handbooks: 2000 to 2300).
 pub const LAMINAR_RE: f64 = 2000.0;
@@ -137,6 +137,10 @@ pub fn stroke_flow_l_per_h(stroke_ml: f64, stroke_ms: f64) -> f64 {
     stroke_ml / stroke_ms * 3600.0
 }
 
+/// The sheet.
+pub const SHEET: Declared =
+    Declared::new::<FuelPressure, FuelPressureGiven>("fuel_pressure", fuel_pressure).checks(CHECKS);
+
 /// What the pump sees at both ends. Neither the inertia of the column nor what couplers cost is
 /// in it.
 ///
@@ -196,7 +200,7 @@ fn density(line: &FuelPressure, fuel: Fuel) -> f64 {
         .density_15_kg_per_m3
         .at(line.density_spread);
     let density_15 = entered(line.density_15_kg_per_m3, usual);
-    fuel::density_kg_per_m3(fuel, density_15, line.fuel_celsius)
+    liquid::density_kg_per_m3(fuel, density_15, line.fuel_celsius)
 }
 
 fn viscosity(line: &FuelPressure, fuel: Fuel) -> Result<f64, Refusal> {
@@ -213,7 +217,7 @@ fn viscosity(line: &FuelPressure, fuel: Fuel) -> Result<f64, Refusal> {
         (_, at) if at.is_nan() => return Err(Refusal::at(5, Problem::Missing)),
         (other, at) => falling(at_40, other, at)?,
     };
-    Ok(fuel::viscosity_mm2_per_s(
+    Ok(liquid::viscosity_mm2_per_s(
         at_40,
         steepness,
         line.fuel_celsius,
@@ -225,7 +229,7 @@ fn falling(at_40: f64, other: f64, celsius: f64) -> Result<f64, Refusal> {
     if (celsius - VISCOSITY_CELSIUS).abs() < 5.0 {
         return Err(Refusal::at(5, Problem::Contradiction));
     }
-    let steepness = fuel::steepness(at_40, other, celsius);
+    let steepness = liquid::steepness(at_40, other, celsius);
     if steepness > 0.0 {
         Ok(steepness)
     } else {

@@ -8,14 +8,15 @@
 //!
 //! Where a fan's curve is told, the loss is taken along a power of the flow to where the two meet.
 
-use super::air;
-use super::duct_rows::{BothGiven, DuctAir, DuctsGiven, LayoutGiven};
+use super::duct_rows::{BothGiven, CHECKS, DuctAir, DuctsGiven, LayoutGiven, PieceGiven};
 use super::fan;
-use super::kind::{Problem, Refusal};
 use super::piece::{Piece, PieceKind};
 use super::piece_cost::Wrong;
-use super::row::Row;
 use super::run::{self, Stream};
+use crate::plan::air;
+use crate::plan::form::Declared;
+use crate::plan::kind::{Problem, Refusal};
+use crate::plan::row::Row;
 
 /// The air on both sides of the heater.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -53,6 +54,13 @@ impl Air {
 /// Places of what is told of the fan, among all numbers.
 const POWER: usize = 7;
 const CURVE: usize = 9;
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<DuctAir, DuctsGiven>("ducts", ducts)
+    .rows::<Piece>()
+    .row_results::<PieceGiven>()
+    .checks(CHECKS)
+    .moved(ducts_moved);
 
 /// Loss and the rest, see [`DuctAir`] and [`DuctsGiven`].
 ///

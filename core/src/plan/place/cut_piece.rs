@@ -2,7 +2,7 @@
 
 use super::cut_told::Cut;
 use super::flat::{Point, Turned};
-use super::kind::{Problem, Refusal};
+use crate::plan::kind::{Problem, Refusal};
 
 /// Most pieces of a cut: a rectangle and four round holes.
 pub(super) const PIECES: usize = 5;

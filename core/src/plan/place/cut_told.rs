@@ -3,8 +3,8 @@
 //! Right and up are as seen from the face that the pilot hole was drilled from, the near face. What
 //! lies on the far face is told as seen from there, where right and left have changed places.
 
-use super::kind::{Kind, Unit};
-use super::row::row;
+use crate::plan::kind::{Kind, Unit};
+use crate::plan::row::row;
 
 const OFFSET: Kind = Kind::tape(-3000.0, 3000.0);
 /// A mark set by rule and punch beside the pilot hole: 1 mm (assumed).

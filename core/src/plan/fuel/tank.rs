@@ -1,10 +1,10 @@
 //! Standpipes in a tank: how far off the floor, how much fuel they leave, and whether the engine's
 //! own pick-up reaches lower than the heater's.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// The tank's shape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -115,6 +115,9 @@ fn segment_mm2(diameter_mm: f64, level_mm: f64) -> f64 {
     let sum: f64 = at(STEPS) + (1..STEPS).map(inner).sum::<f64>();
     4.0 * level_mm * libm::sqrt(level_mm.max(0.0)) * sum / (3.0 * f64::from(STEPS))
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Tank, TankGiven>("tank", tank).checks(CHECKS);
 
 /// What the standpipes reach and leave.
 ///

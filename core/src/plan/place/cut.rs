@@ -5,13 +5,13 @@
 //! lies on the far face is told as seen from there, where right and left have changed places, and
 //! from where the pilot hole comes out, which is as far off as the drill leaned.
 
-use super::bound::BoundId;
 use super::cut_piece::{self, land_mm, missing};
 use super::cut_told::{Cut, CutGiven, Obstacle, ObstacleGiven};
 use super::flat::{ENDLESS_MM, Gap, NOWHERE, Point, Turned};
-use super::kind::{Problem, Refusal};
-use super::row::Row;
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Problem, Refusal};
+use crate::plan::row::Row;
 use crate::trig::sin_cos_deg;
 
 /// The plate has its room for the seal.
@@ -39,6 +39,13 @@ enum Extent {
         distance_mm: f64,
     },
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Cut, CutGiven>("cut_plan", cut_plan)
+    .rows::<Obstacle>()
+    .row_results::<ObstacleGiven>()
+    .checks(CHECKS)
+    .row_checks(ROW_CHECKS);
 
 /// Tells for each obstacle how far the cut and the plate stay from it.
 ///

@@ -1,10 +1,10 @@
 //! The fuel line and its pump as a tape, a thermometer and the print on the line tell them: each
 //! number has its limit in the manual.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// A bore as printed on the line or its packing is a name, not a reading: exact. A bore that was
 /// gauged has its own half-width.
@@ -70,6 +70,10 @@ pub const CHECKS: &[Checked] = &[
     Checked::new(6, BoundId::PumpAir),
     Checked::new(7, BoundId::FuelToHot),
 ];
+
+/// The sheet.
+pub const SHEET: Declared =
+    Declared::new::<FuelRun, FuelRunGiven>("fuel_run", fuel_run).checks(CHECKS);
 
 /// The numbers as they are.
 ///

@@ -1,11 +1,11 @@
 //! Air flow from a measured rise: the heat that goes into the air, over what it does to it,
 //! ṁ = P/∫cp·dT.
 
-use super::air;
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::air;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 row! {
     /// What was measured, with the heater at full power for some minutes.
@@ -42,6 +42,10 @@ pub const CHECKS: &[Checked] = &[
     Checked::new(2, BoundId::AirFlow),
     Checked::new(4, BoundId::OutletAir),
 ];
+
+/// The sheet.
+pub const SHEET: Declared =
+    Declared::new::<AirMeasured, AirMeasuredGiven>("air_flow", air_flow).checks(CHECKS);
 
 /// Air flow, see [`AirMeasured`].
 ///

@@ -1,8 +1,9 @@
 //! What the heater burns in an hour, and how long the fuel that it reaches lasts.
 
-use super::fuel::Fuel;
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
+use super::liquid::Fuel;
+use crate::plan::form::Declared;
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 row! {
     /// Heat asked for, and what there is.
@@ -35,6 +36,9 @@ row! {
 pub fn burn_l_per_h(output_w: f64, efficiency: f64, energy_kwh_per_l: f64) -> f64 {
     output_w / 1000.0 / (efficiency * energy_kwh_per_l)
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Burn, BurnGiven>("burn", burn);
 
 /// Consumption and hours.
 ///

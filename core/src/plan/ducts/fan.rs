@@ -1,7 +1,7 @@
 //! Where a fan and its ducts settle: the flow at which the fan gives what the ducts cost. The
 //! fan's curve is told by two to five points, straight between them; beyond them nothing is told.
 
-use super::kind::Problem;
+use crate::plan::kind::Problem;
 
 /// Numbers of a curve: flow in m³/h and pressure in Pa of each of its points, by rising flow. What
 /// is left over is not a number.

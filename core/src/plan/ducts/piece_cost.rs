@@ -4,8 +4,8 @@
 
 use super::fitting;
 use super::friction::{Friction, darcy};
-use super::kind::Problem;
 use super::piece::{Piece, PieceKind, field};
+use crate::plan::kind::Problem;
 
 /// What a piece costs, of the dynamic pressure where the flow enters it.
 #[derive(Debug, Clone, Copy, PartialEq)]

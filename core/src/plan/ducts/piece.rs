@@ -1,8 +1,8 @@
 //! A piece of a duct: what it is, how long it is and how far it bends.
 
 use super::fitting;
-use super::kind::{Kind, Unit};
-use super::row::row;
+use crate::plan::kind::{Kind, Unit};
+use crate::plan::row::row;
 
 row! {
     /// A piece, in the order of the flow. What its kind has no use for stays empty.

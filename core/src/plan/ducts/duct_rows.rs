@@ -1,10 +1,10 @@
 //! What the calculation of ducts is given and gives: [`super::duct`].
 
-use super::bound::BoundId;
-use super::kind::{Kind, Unit};
 use super::piece::SPREAD;
-use super::row::row;
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::Checked;
+use crate::plan::kind::{Kind, Unit};
+use crate::plan::row::row;
 
 const FLOW: Kind = Kind::new(Unit::M3PerH, 0.0, 3000.0)
     .give_or_take(0.0, 0.05)

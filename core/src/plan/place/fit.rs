@@ -5,12 +5,12 @@
 //! place, before something is touched. Below zero, that much is lacking on every side. It changes
 //! by no more than what is told changes, so the uncertainties of the tape carry over.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
 use super::orientation::Orientation;
-use super::row::{Row, row};
-use super::sheets::Checked;
 use super::space::Space;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 const INNER: Kind = Kind::tape(100.0, 10_000.0);
 const OUTER: Kind = Kind::tape(50.0, 2000.0);
@@ -123,6 +123,11 @@ pub const CHECKS: &[Checked] = &[
     Checked::alternative(5, BoundId::SpareRoom),
     Checked::new(7, BoundId::SpareRoom),
 ];
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Fit, FitGiven>("fit", fit)
+    .rows::<InTheWay>()
+    .checks(CHECKS);
 
 /// Finds the room for every orientation, and where the chosen one has most.
 ///

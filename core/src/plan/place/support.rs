@@ -2,10 +2,10 @@
 //! seal line and both diagonals, by feeler gauge. A list with a line missing can show that the
 //! face is too uneven, never that it is even enough.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Problem, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Problem, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// Where the straightedge lay.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -108,6 +108,12 @@ pub const CHECKS: &[Checked] = &[
         ..Checked::new(1, BoundId::Unevenness)
     },
 ];
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Support, SupportGiven>("support", support)
+    .rows::<SupportLine>()
+    .row_results::<SupportLineGiven>()
+    .checks(CHECKS);
 
 /// The largest gap of a list.
 ///

@@ -2,10 +2,10 @@
 //! answer can be beyond and never within. Between and beside the places where the phone lay,
 //! anything may be.
 
-use super::bound::BoundId;
-use super::kind::{Kind, Refusal, Unit};
-use super::row::{Row, row};
-use super::sheets::Checked;
+use crate::plan::bound::BoundId;
+use crate::plan::form::{Checked, Declared};
+use crate::plan::kind::{Kind, Refusal, Unit};
+use crate::plan::row::{Row, row};
 
 /// A tilt on a flat face as the phone tells it at first touch: 1.2° (what it aims at).
 const TILT: Kind = Kind::new(Unit::Deg, -45.0, 45.0).give_or_take(1.2, 0.0);
@@ -48,6 +48,9 @@ pub fn least_unevenness_mm(difference_deg: f64, base_mm: f64) -> f64 {
     let angle = difference_deg.abs().to_radians();
     0.5 * base_mm * (angle - angle * angle * angle / 6.0).max(0.0)
 }
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<Twist, TwistGiven>("twist", twist).checks(CHECKS);
 
 /// The least unevenness that two tilts tell.
 ///
