@@ -106,7 +106,11 @@ export const bounds = {
     where: 'Chapter on the exhaust, warnings.',
   },
   exhaust_past_body_mm: { label: 'Exhaust’s end past the body', ask: 'low', where: FLUE },
-  outlet_above_water_mm: { label: 'Boat’s outlet above the water, heeled', ask: 'low', where: BOAT },
+  outlet_above_water_mm: {
+    label: 'Boat’s outlet above the water, heeled',
+    ask: 'low',
+    where: BOAT,
+  },
   loop_above_water_mm: { label: 'Boat’s loop above the water, heeled', ask: 'low', where: BOAT },
   drain_bore_mm: {
     label: 'Drain hole at the lowest point',
