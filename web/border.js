@@ -6,7 +6,8 @@ import { readReport } from './report.js';
 import { text } from './text.js';
 import { filled, NO_BOUND, NO_LINE } from './typed.js';
 
-/** @typedef {typeof import('./pkg/plumbmark_wasm.js')} Pkg */
+/** @typedef {typeof import('./pkg/plumbmark_phone.js')} Pkg */
+/** @typedef {Awaited<ReturnType<typeof import('./module.js').loadModule<Pkg>>>} Module */
 /** The core's calls, one core a module. @typedef {Omit<Pkg, 'default' | 'initSync'>} Live */
 /** @typedef {import('./types.js').LimitSet} LimitSet */
 /** @typedef {import('./types.js').Catalogue} Catalogue */
@@ -59,33 +60,22 @@ function shaped(value, fields, where) {
 
 /**
  * The core behind one loaded module, by names.
- * @param {Pkg} pkg
- * @param {WebAssembly.Memory} memory
+ * @param {Module} module
  */
-export function openBorder(pkg, memory) {
+export function openBorder(module) {
+  const { pkg, give } = module;
   const catalogue = /** @type {Catalogue} */ (/** @type {unknown} */ (lists));
   const parts = catalogue.parts.map((p) => p.id);
   const checks = catalogue.checks.map((c) => c.id);
   const rows = ['', ...checks, ...catalogue.surfaces];
 
-  /** Lays numbers where the next call finds them, list behind list.
-   * @param {ArrayLike<number>[]} lists */
-  function give(...lists) {
-    const room = new Float64Array(memory.buffer, pkg.given_at(), pkg.numbers_room());
-    let at = 0;
-    for (const list of lists) {
-      room.set(list, at);
-      at += list.length;
-    }
-  }
   /** What a call returned, or its refusal by name. @param {number} answer */
   const accepted = (answer) => {
     if (answer < 0) throw new Error(refusalName(answer));
     return answer;
   };
   /** Numbers that a call left behind. @param {number} count */
-  const numbers = (count) =>
-    new Float64Array(memory.buffer, pkg.numbers_at(), accepted(count)).slice();
+  const numbers = (count) => module.numbers(accepted(count));
   /** @param {number} answer */
   const refusalName = (answer) => {
     const place = -1 - answer;
@@ -196,27 +186,8 @@ export function openBorder(pkg, memory) {
       right(pkg.limits_check());
       return whole(set);
     },
-    /** @returns {Live} */
-    newLive() {
-      pkg.start();
-      return pkg;
-    },
+    live: /** @type {Live} */ (pkg),
     refusalName,
-    /** @param {number} sheet @param {number[]} x @param {number[]} half
-     * @param {number[]} limits */
-    sheetWork(sheet, x, half, limits) {
-      give(x, half, limits);
-      return numbers(pkg.sheet_work(sheet, x.length, limits.length, 0));
-    },
-    /** @param {number} sheet @param {number[]} x @param {number[]} half
-     * @param {number} output */
-    sheetParts(sheet, x, half, output) {
-      give(x, half);
-      const worked = numbers(pkg.sheet_work(sheet, x.length, 0, output));
-      // Refused numbers have no parts; their refusal was told before.
-      return worked[0] === 0 ? worked.slice(-x.length) : [];
-    },
-    boundProblem: pkg.bound_problem,
     /**
      * @param {string} part
      * @param {string} hold

@@ -5,8 +5,12 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
 say "Building the page: Rust target, npm's wasm-opt, wasm-bindgen and wasm-pack are set up if missing (bare machine: up to 30 minutes; else under 1)."
 setup_build
-wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
-  --mode no-install --no-pack || stop "wasm-pack could not build wasm/; its message stands above."
+# The tape-measure half is a module of its own, loaded when it is first wanted.
+for half in phone sheets; do
+  wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
+    --out-name "plumbmark_$half" --mode no-install --no-pack -- --no-default-features --features "$half" ||
+    stop "wasm-pack could not build wasm/; its message stands above."
+done
 # The core's lists by name: not in the .wasm, and yet the core's own.
 for lists in catalogue.js sheets.js schema.json; do
   cargo run --quiet --locked --manifest-path "$root/Cargo.toml" -p plumbmark-wasm --example "${lists%.*}" \

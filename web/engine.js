@@ -2,6 +2,7 @@
 // old instance is shown: callers get `undefined`, and the next tick has no reading yet.
 
 import { openBorder } from './border.js';
+import { loadModule } from './module.js';
 
 /** @typedef {ReturnType<typeof openBorder>} Border */
 /** @typedef {import('./border.js').Live} Live */
@@ -9,12 +10,9 @@ import { openBorder } from './border.js';
 
 /** @param {number} again */
 async function load(again) {
-  // Another address is another module instance; the service worker ignores what follows "?".
-  const url = new URL(`./pkg/plumbmark_wasm.js${again ? `?again=${again}` : ''}`, import.meta.url);
-  /** @type {typeof import('./pkg/plumbmark_wasm.js')} */
-  const pkg = await import(url.href);
-  const { memory } = await pkg.default();
-  return openBorder(pkg, memory);
+  /** @type {import('./border.js').Module} */
+  const module = await loadModule('phone', again);
+  return openBorder(module);
 }
 
 export class Engine {
@@ -40,7 +38,7 @@ export class Engine {
   /** @param {Border} border */
   constructor(border) {
     this.#border = border;
-    this.#live = border.newLive();
+    this.#live = border.live;
   }
 
   get catalogue() {
@@ -100,7 +98,7 @@ export class Engine {
     this.onTrap();
     this.#again += 1;
     const border = await load(this.#again);
-    const live = border.newLive();
+    const { live } = border;
     this.#border = border;
     this.#live = live;
     if (this.#limits) border.setLimits(this.#limits);

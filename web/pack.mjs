@@ -80,18 +80,20 @@ const { outputFiles } = buildSync({
 });
 for (const { path, text } of outputFiles)
   ship(relative(out, path), text.replaceAll('unbuilt', version));
-// The core's own script is loaded by its address, again after a trap.
-const core = 'pkg/plumbmark_wasm.js';
-const packed = buildSync({
-  ...small,
-  // wasm-bindgen names its module of ours once for every call: harmless.
-  logLevel: 'error',
-  entryPoints: [join(web, core)],
-  bundle: true,
-  format: 'esm',
-  write: false,
-});
-ship(core, packed.outputFiles[0].text);
+// The core's own scripts are loaded by their addresses, again after a trap.
+const cores = ['pkg/plumbmark_phone', 'pkg/plumbmark_sheets'];
+for (const core of cores) {
+  const packed = buildSync({
+    ...small,
+    // wasm-bindgen names its module of ours once for every call: harmless.
+    logLevel: 'error',
+    entryPoints: [join(web, `${core}.js`)],
+    bundle: true,
+    format: 'esm',
+    write: false,
+  });
+  ship(`${core}.js`, packed.outputFiles[0].text);
+}
 const sheet = styles.map(source).join('\n');
 ship('styles.css', transformSync(sheet, { ...small, loader: 'css' }).code);
 const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;
@@ -113,14 +115,14 @@ const size = (/** @type {string[]} */ list) =>
     (sum, path) => sum + gzipSync(readFileSync(join(web, 'dist', path)), { level: 9 }).length,
     0,
   );
-const wasm = 'pkg/plumbmark_wasm_bg.wasm';
 const kb = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(1)} kB`;
 console.log(`web/dist: version ${version}, ${shipped.length} files`);
-console.log(
-  `  .wasm ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
-);
+for (const wasm of cores.map((core) => `${core}_bg.wasm`))
+  console.log(
+    `  ${wasm} ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
+  );
 // Loaded when they are first wanted: the try-out, the tape-measure half, the schema.
-const later = shipped.filter((path) => /^(panel|plan)-|schema/.test(path));
+const later = shipped.filter((path) => /^(panel|plan)-|_sheets|schema/.test(path));
 const whole = size(shipped) - size(icons);
 console.log(
   `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,

@@ -88,7 +88,7 @@ test('a whole flow asks its own origin and nobody else', async (t) => {
     (url) => !/^(blob|data):/.test(url) && new URL(url).origin !== origin,
   );
   assert.deepEqual(foreign, []);
-  assert.ok(requests.includes(`${server.url}pkg/plumbmark_wasm_bg.wasm`), 'requests were seen at all');
+  assert.ok(requests.includes(`${server.url}pkg/plumbmark_phone_bg.wasm`), 'requests were seen at all');
   assert.deepEqual(faults, [], 'the page logged no error');
 });
 

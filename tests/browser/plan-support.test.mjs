@@ -2,8 +2,9 @@
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
+import { text } from '../../web/text.js';
 import { words } from '../../web/words/support.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, launch, serve, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -119,4 +120,38 @@ test('ticks wait; the screen fits and is clean for axe, by day and by night', as
     assert.deepEqual(await axe(page), []);
     assert.deepEqual(faults, []);
   }
+});
+
+test('sheets that trap show no number, and are loaded anew', async (t) => {
+  const b = await launch();
+  t.after(() => b.close());
+  const { page } = b;
+  // The module's own glue, with one call that traps once.
+  await page.route('**/pkg/plumbmark_sheets.js', async (route) => {
+    const answer = await route.fetch();
+    const glue = await answer.text();
+    const trapping = glue.replace(
+      /return (\w+\.sheet_work\()/,
+      "if (globalThis.trapNow) { globalThis.trapNow = false; throw new WebAssembly.RuntimeError('unreachable'); } return $1",
+    );
+    assert.notEqual(trapping, glue, 'the glue works sheets out');
+    await route.fulfill({ response: answer, body: trapping });
+  });
+  await page.goto(server.url);
+  await toSection(page, 'support');
+  await type(page, SEAL);
+  await tap(page, 'six-lines');
+  await read(page, 0, ['1.6', '1.7']);
+  assert.deepEqual(await verdicts(page), ['beyond']);
+  await page.evaluate(() => {
+    globalThis.trapNow = true;
+  });
+  const again = page.waitForResponse(/plumbmark_sheets_bg\.wasm/);
+  await page.fill(`${row(0)} [data-name="stays_mm"]`, '1.8');
+  assert.equal(await page.textContent('[data-sheet-state="support"]'), text.live.trapped);
+  assert.deepEqual(await verdicts(page), []);
+  await again;
+  await page.waitForTimeout(200);
+  await page.fill(`${row(0)} [data-name="stays_mm"]`, '1.9');
+  assert.deepEqual(await verdicts(page), ['beyond']);
 });

@@ -47,7 +47,7 @@ test('a sign that turns over stops the reading until it is learnt again', async 
 test('a core that traps shows no reading and is built anew', async () => {
   const b = await launch();
   // The module's own glue, with one call that traps once.
-  await b.context.route('**/pkg/plumbmark_wasm.js', async (route) => {
+  await b.context.route('**/pkg/plumbmark_phone.js', async (route) => {
     const answer = await route.fetch();
     const glue = await answer.text();
     const trapping = glue.replace(

@@ -35,6 +35,26 @@ impl Numbers {
         }
     }
 
+    /// Adds a code.
+    #[inline(never)]
+    pub fn put_code(&mut self, code: u8) {
+        self.put(f64::from(code));
+    }
+
+    /// How many there are.
+    pub fn count(&self) -> i32 {
+        self.used as i32
+    }
+
+    /// `count` of them, from place `from` on; none where there are not so many.
+    pub fn row(&self, from: usize, count: usize) -> &[f64] {
+        let rest = self.all.get(from..).unwrap_or(&[]);
+        rest.get(..count).unwrap_or(&[])
+    }
+}
+
+#[cfg(feature = "phone")]
+impl Numbers {
     /// Adds some.
     #[inline(never)]
     pub fn put_all(&mut self, numbers: &[f32]) {
@@ -49,26 +69,9 @@ impl Numbers {
         self.put(f64::from(number.unwrap_or(f32::NAN)));
     }
 
-    /// Adds a code.
-    #[inline(never)]
-    pub fn put_code(&mut self, code: u8) {
-        self.put(f64::from(code));
-    }
-
     /// Adds a code, or NaN.
     pub fn put_option_code(&mut self, code: Option<u8>) {
         self.put_option(code.map(f32::from));
-    }
-
-    /// How many there are.
-    pub fn count(&self) -> i32 {
-        self.used as i32
-    }
-
-    /// `count` of them, from place `from` on; none where there are not so many.
-    pub fn row(&self, from: usize, count: usize) -> &[f64] {
-        let rest = self.all.get(from..).unwrap_or(&[]);
-        rest.get(..count).unwrap_or(&[])
     }
 }
 

@@ -2,15 +2,17 @@
 
 use crate::numbers::Numbers;
 use core::cell::UnsafeCell;
-use plumbmark::limits::LimitSet;
-use plumbmark::live::Live;
+#[cfg(feature = "phone")]
+use plumbmark::{limits::LimitSet, live::Live};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// One page's own.
 pub struct Page {
     /// The phone held to a part.
+    #[cfg(feature = "phone")]
     pub live: Live,
     /// The limit set that is being put in.
+    #[cfg(feature = "phone")]
     pub draft: LimitSet,
     /// Numbers that the page gets.
     pub numbers: Numbers,
@@ -30,7 +32,9 @@ static HELD: Held = Held(UnsafeCell::new(None));
 pub fn start() {
     // SAFETY: as in `page`.
     unsafe { &mut *HELD.0.get() }.replace(Page {
+        #[cfg(feature = "phone")]
         live: Live::with_limits(LimitSet::not_entered()),
+        #[cfg(feature = "phone")]
         draft: LimitSet::empty(),
         numbers: Numbers::NONE,
         given: Numbers::NONE,

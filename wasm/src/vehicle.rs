@@ -2,7 +2,7 @@
 //! on: see `number`.
 
 use crate::page::page;
-use crate::reading;
+use crate::live::reading;
 use crate::refusals::{UNKNOWN, coded, known};
 use plumbmark::level::Level;
 use plumbmark::vehicle::{Pointing, VehicleTerms};

@@ -6,6 +6,7 @@ import { worstFirst } from '../sentences.js';
 import { words as cutWords } from '../words/cut.js';
 import { words } from '../words/plan.js';
 import { answersOf } from './fields.js';
+import { Core } from './core.js';
 import { catalogue, sheetEntry } from './model.js';
 import { ducts } from './ducts.js';
 import { fuel } from './fuel.js';
@@ -53,9 +54,14 @@ export class Plan {
   };
   /** @type {Map<string, Kept>} */ #kept = new Map();
 
+  /** @param {Core} core */
+  constructor(core) {
+    this.core = core;
+  }
+
   /** Takes over what the store holds. @param {Context} ctx */
   static async open(ctx) {
-    const plan = new Plan();
+    const plan = new Plan(await Core.load());
     const names = [...catalogue.sheets.map((s) => s.name), ...RECORDS];
     for (const name of names) plan.#kept.set(name, await Kept.open(ctx, name));
     return plan;

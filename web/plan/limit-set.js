@@ -35,9 +35,7 @@ function trouble(ctx, at, line) {
     (text) => text.trim().length,
   );
   const [low, high] = [line.low ?? NaN, line.high ?? NaN];
-  const code = ctx.engine.call((_, border) =>
-    border.boundProblem(at, low, high, basis, source, vehicles, reason),
-  );
+  const code = ctx.plan.core.boundProblem(at, low, high, basis, source, vehicles, reason);
   if (!code) return null;
   const [field, problem] = catalogue.bound_errors[code - 1];
   return { field, problem };

@@ -154,7 +154,7 @@ export function work(ctx, name, x, half) {
     const limit = limitOf(ctx, bound);
     return [limit?.low ?? NaN, limit?.high ?? NaN];
   });
-  const out = ctx.engine.call((_, border) => border.sheetWork(at, x, half, limits));
+  const out = ctx.plan.core.work(at, x, half, limits);
   if (!out) return undefined;
   if (out[0] === 1)
     return {
@@ -200,8 +200,8 @@ export function work(ctx, name, x, half) {
  * @param {number} output */
 export function contributions(ctx, name, x, half, output) {
   const { at, entry } = sheetEntry(name);
-  const parts = ctx.engine.call((_, border) => border.sheetParts(at, x, half, output));
-  return [...(parts ?? [])]
+  const parts = ctx.plan.core.parts(at, x, half, output);
+  return [...parts]
     .map((u, place) => ({ u, ...placeOf(entry, place) }))
     .filter(({ u }) => u > 0)
     .sort((a, b) => b.u - a.u);
