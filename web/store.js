@@ -21,6 +21,7 @@ export const FIRST_SETTINGS = {
   vehicle: lists.vehicle,
   levels: [],
   who: '',
+  path: 'whole',
   document: '',
 };
 

@@ -37,7 +37,7 @@ export const text = {
     asking: 'Asking the browser …',
   },
   parts: {
-    title: 'Parts',
+    title: 'Job',
     heater: 'Heater',
     pump: 'Metering pump',
     filter: 'Filter',
@@ -52,19 +52,49 @@ export const text = {
     /** @param {number} n */
     open: (n) => `${n} not checked`,
     all: 'All captures',
-    /** @param {{ none: number, beyond: number, not_proven: number, within: number }} n */
-    summary: (n) =>
-      [
-        n.beyond && `${n.beyond} beyond`,
-        n.not_proven && `${n.not_proven} not proven`,
-        n.within && `${n.within} within`,
-        n.none && `${n.none} not checked`,
+    /** The order of the work. @type {Record<string, string>} */
+    groups: {
+      first: 'Before the first cut',
+      seat: 'Set and seal',
+      air: 'Warm air',
+      fuel: 'Fuel',
+      flue: 'Exhaust and combustion air',
+      supply: 'Supply',
+      start: 'First start',
+    },
+    limits: 'Limits',
+    /** @param {number} n @param {number} of */
+    entered: (n, of) => `${n} of ${of} from the manual`,
+    path: { whole: 'Whole job', angles: 'Angles only' },
+    pathLegend: 'How much of it',
+    anglesOnly: 'The rest of the job is not looked at here.',
+    notNeeded: 'not needed',
+    seen: 'seen',
+    /** @param {string} what */
+    next: (what) => `Next: ${what}`,
+    nothingNext: 'Nothing left to do here',
+    /** @param {{ open: number, beyond: number, not_proven: number, within: number, usage: number,
+     *   seen: number, not_needed: number }} n */
+    summary: (n) => {
+      const open = n.open ? `${n.open} not checked` : 'nothing unchecked';
+      const usage = n.usage ? `, ${n.usage} of them only trade usage` : '';
+      // Nothing beyond says nothing while nothing was looked at.
+      const answered = n.beyond + n.not_proven + n.within > 0;
+      return [
+        answered && (n.beyond ? `${n.beyond} beyond` : 'nothing beyond'),
+        answered && (n.not_proven ? `${n.not_proven} not proven` : 'nothing unproven'),
+        open,
+        n.within && `${n.within} within${usage}`,
+        n.seen && `${n.seen} seen`,
+        n.not_needed && `${n.not_needed} not needed`,
       ]
         .filter(Boolean)
-        .join(', '),
+        .join(', ');
+    },
   },
   /** Sections of the tape-measure half: name, and what it is about. */
   sections: {
+    job: ['First questions', 'manual, approval, dangerous goods'],
     place: ['Place', 'clearances, cut plan, fit'],
     support: ['Support', 'evenness under the seal, plate, seal'],
     ducts: ['Ducts', 'bends, loss, air flow, return air'],

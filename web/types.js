@@ -180,6 +180,7 @@
  * @property {VehicleTerms} vehicle what was told of the vehicle
  * @property {{ at_ms: number, moved: boolean }[]} levels when levels were read, and whether the
  *   vehicle had moved since the one before
+ * @property {'whole' | 'angles'} path how much of the job is shown
  * @property {string} who who ticked last
  * @property {string} document the manual that limits are copied from
  *

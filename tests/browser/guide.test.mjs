@@ -35,7 +35,10 @@ async function open(test, { us = false } = {}) {
   }
   await tap(page, 'limits');
   await tap(page, 'guide');
-  await page.waitForSelector('[data-screen="guide"]');
+  await step(page, 0);
+  await page.click('summary');
+  await tap(page, `step-${AT.place}`);
+  await step(page, AT.place);
   return b;
 }
 
@@ -47,6 +50,9 @@ async function type(page, field, words) {
 }
 
 const message = (page, field) => page.locator(`[id="f-${field.replaceAll('.', '-')}-m"]`);
+
+/** The steps' places. */
+const AT = Object.fromEntries(steps.map((s, i) => [s.id, i]));
 
 /** The step's own title, once it is there. */
 const step = (page, i) => page.waitForSelector(`text=${t.step(i + 1, steps.length)}: ${steps[i].title}`);
@@ -92,7 +98,7 @@ test('a manual’s numbers go in step by step and come out as a valid set', asyn
   await page.click('[data-limit="clear_top_mm"] [data-action="use-trade_usage"]');
   assert.deepEqual(await axe(page), []);
   await tap(page, 'guide-next');
-  await step(page, 1);
+  await step(page, AT.place + 1);
   const set = await kept(page);
   assert.ok(valid(set), JSON.stringify(valid.errors));
   assert.deepEqual(line(set, 'clear_outlet_end_mm'), {
@@ -120,12 +126,12 @@ test('looser than usage needs a reason, a law its vehicles; both are kept', asyn
   assert.equal(await message(page, 'clear_left_mm.reason').textContent(), t.problems.reason_missing());
   await type(page, 'clear_left_mm.reason', 'closed side, no air passes');
   await tap(page, 'guide-next');
-  await step(page, 1);
+  await step(page, AT.place + 1);
   assert.equal(line(await kept(page), 'clear_left_mm').reason, 'closed side, no air passes');
 
   await page.click('summary');
-  await tap(page, 'step-4');
-  await step(page, 4);
+  await tap(page, `step-${AT.flue}`);
+  await step(page, AT.flue);
   const law = '[data-limit="exhaust_to_combustible_mm"]';
   await page.click(`${law} [data-action="use-law"]`);
   await type(page, 'exhaust_to_combustible_mm.vehicles', '');
@@ -137,7 +143,7 @@ test('looser than usage needs a reason, a law its vehicles; both are kept', asyn
   );
   await type(page, 'exhaust_to_combustible_mm.vehicles', 'US towing vessels');
   await tap(page, 'guide-next');
-  await step(page, 5);
+  await step(page, AT.flue + 1);
   // 46 CFR 144.415: 450 mm.
   const told = line(await kept(page), 'exhaust_to_combustible_mm');
   assert.deepEqual([told.low, told.basis, told.vehicles], [450, 'law', 'US towing vessels']);
@@ -146,8 +152,8 @@ test('looser than usage needs a reason, a law its vehicles; both are kept', asyn
 test('an angle of the same step goes through core with the rest of its line', async (t1) => {
   const { page } = await open(t1);
   await page.click('summary');
-  await tap(page, 'step-3');
-  await step(page, 3);
+  await tap(page, `step-${AT.fuel}`);
+  await step(page, AT.fuel);
   await type(page, 'pump_outlet.low', '12');
   await page.locator(at('pump_outlet.basis')).selectOption('manual');
   await type(page, 'pump_outlet.source', '');
@@ -159,7 +165,7 @@ test('an angle of the same step goes through core with the rest of its line', as
   await page.waitForSelector(`${at('pump_outlet.reason')}[aria-invalid="true"]`);
   await type(page, 'pump_outlet.reason', 'this pump may');
   await tap(page, 'guide-next');
-  await step(page, 4);
+  await step(page, AT.fuel + 1);
   const set = await kept(page);
   assert.ok(valid(set), JSON.stringify(valid.errors));
   const pump = set.lines.find((l) => l.check === 'pump_outlet');
@@ -178,7 +184,7 @@ test('what can’t be is refused at its field, and nothing typed is lost', async
   }
   await type(page, 'clear_top_mm.low', '60');
   await tap(page, 'guide-next');
-  await step(page, 1);
+  await step(page, AT.place + 1);
 });
 
 test('in inches: what was typed is kept to the digit, and what nobody touched does not drift', async (t1) => {
@@ -187,14 +193,14 @@ test('in inches: what was typed is kept to the digit, and what nobody touched do
   await type(page, 'clear_top_mm.source', 'H-7, p. 12');
   await page.click('[data-limit="outlet_to_person_mm"] [data-action="use-trade_usage"]');
   await tap(page, 'guide-next');
-  await step(page, 1);
+  await step(page, AT.place + 1);
   // The international inch is 25.4 mm exactly (NIST SP 811).
   assert.equal(line(await kept(page), 'clear_top_mm').low, 82.55);
   await page.click('summary');
-  await tap(page, 'step-0');
-  await step(page, 0);
+  await tap(page, `step-${AT.place}`);
+  await step(page, AT.place);
   assert.equal(await page.inputValue(at('outlet_to_person_mm.low')), '8');
   await tap(page, 'guide-next');
-  await step(page, 1);
+  await step(page, AT.place + 1);
   assert.equal(line(await kept(page), 'outlet_to_person_mm').low, 203.2);
 });

@@ -52,6 +52,9 @@ async function open(test, { system = 'metric', limits = {}, ...options } = {}) {
   if (Object.keys(limits).length) {
     await tap(page, 'limits');
     await tap(page, 'guide');
+    // Past the heat wanted.
+    await tap(page, 'guide-next');
+    await page.waitForSelector('[data-limit="clear_top_mm"]');
     for (const [id, low] of Object.entries(limits)) {
       await page.fill(`[id="f-${id}-low"]`, String(low));
       await page.fill(`[id="f-${id}-source"]`, 'Unit H-7, p. 12');
@@ -267,6 +270,8 @@ test('against trade usage the fit says so; without a clearance there is none', a
   await page.keyboard.press('Tab');
   await page.waitForSelector('[data-saved="yes"]');
   await tap(page, 'guide');
+  await tap(page, 'guide-next');
+  await page.waitForSelector('[data-limit="clear_top_mm"]');
   await page.fill('[id="f-clear_top_mm-low"]', '');
   await tap(page, 'guide-next');
   await page.waitForSelector('[data-limit="unevenness_mm"]');

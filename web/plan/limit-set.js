@@ -109,3 +109,14 @@ export function checkSet(ctx, set) {
   });
   return { ...whole, bounds: checkedBounds(ctx, set.bounds ?? []) };
 }
+
+/** How many limits are entered on the manual's word, and how many there are.
+ * @param {Context} ctx */
+export function entered(ctx) {
+  const { bounds = [], lines } = ctx.limits;
+  const angles = lines.map((l) => ({ basis: l.basis, low: l.low_deg, high: l.high_deg }));
+  const told = [...bounds, ...angles].filter(
+    ({ basis, low, high }) => basis === 'manual' && (low !== null || high !== null),
+  );
+  return { entered: told.length, of: catalogue.bounds.length + lines.length };
+}

@@ -2,51 +2,25 @@
 // fit and cut plan.
 
 import { h } from '../dom.js';
-import { frame, verdictFrame } from '../screens/frame.js';
+import { frame } from '../screens/frame.js';
 import { words } from '../words/place.js';
 import { placePicture } from './place-picture.js';
 import { SheetForm } from './sheet.js';
+import { way } from './way.js';
 
 /** @typedef {import('../app.js').Context} Context */
 
 /** The screens beside this one, by their sheets. @type {Record<string, string>} */
 const SCREENS = { fit: 'fit', cut_plan: 'cut' };
 
-/** The worst answer of a sheet in its frame; what is within stands for it only with nothing open.
- * @param {Context} ctx @param {string} sheet */
-function state(ctx, sheet) {
-  /** @type {{ worst: import('./model.js').Answer | null, open: number }} */
-  const { worst, open } = ctx.plan.stateOf(ctx, sheet);
-  if (!worst) return verdictFrame(null, ctx.text.parts.unchecked);
-  if (open && worst.verdict === 'within') return verdictFrame(null, ctx.text.parts.open(open));
-  return verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '');
-}
-
-/** The way to another screen of the place. @param {Context} ctx @param {string} sheet */
-function way(ctx, sheet) {
-  const [title, sub] = words.sheets[sheet];
-  return h(
-    'li',
-    {},
-    h(
-      'button',
-      {
-        type: 'button',
-        class: 'row',
-        'data-action': `sheet-${sheet}`,
-        click: () => ctx.go(SCREENS[sheet]),
-      },
-      h('span', { class: 'words' }, h('b', {}, title), h('small', {}, sub)),
-      state(ctx, sheet),
-    ),
-  );
-}
-
 /** @param {Context} ctx */
 export function place(ctx) {
   const form = new SheetForm(ctx, 'clearances', words.clearances);
   const names = form.entry.inputs.map((i) => i.name);
   const picture = h('div', {});
+  const ways = Object.entries(SCREENS).map(([sheet, screen]) =>
+    way(ctx, 'place', sheet, words.sheets[sheet], screen),
+  );
   form.onWorked = (worked) => picture.replaceChildren(placePicture(ctx, worked));
   const el = frame(
     ctx,
@@ -55,7 +29,7 @@ export function place(ctx) {
     [
       h('p', { class: 'caution' }, words.caution),
       h('h2', {}, words.ways),
-      h('ul', { class: 'rows' }, ...Object.keys(words.sheets).map((name) => way(ctx, name))),
+      h('ul', { class: 'rows' }, ...ways),
       picture,
       form.group(words.sides, names.slice(0, 6), words.sidesWhy),
       form.group(words.ends, names.slice(6), words.endsWhy),

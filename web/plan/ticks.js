@@ -11,10 +11,10 @@ import { clock } from '../units.js';
 /**
  * @param {Context} ctx @param {Kept} kept where it is kept
  * @param {string} id @param {string} statement what is ticked, as a statement
+ * @param {typeof import('../words/plan.js').words.tick} [t]
  */
-export function tick(ctx, kept, id, statement) {
+export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
   const el = h('div', { class: 'tick card', 'data-tick': id });
-  const t = ctx.plan.words.tick;
   /** @param {string} reason @param {number | null} photo @param {string} who */
   const set = (reason, photo, who) => {
     kept.record.ticks[id] = { who, at: new Date().toISOString(), reason, photo };

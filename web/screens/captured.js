@@ -17,7 +17,6 @@ import {
 } from '../sentences.js';
 import { clock } from '../units.js';
 import { frame, verdictFrame } from './frame.js';
-import { partVerdict } from './parts.js';
 
 /** @typedef {import('../app.js').Context} Context */
 /** @typedef {import('../types.js').Capture} Capture */
@@ -87,7 +86,7 @@ function nextPart(ctx, part) {
   const order = ctx.engine.catalogue.parts.map((p) => p.id);
   const at = order.indexOf(/** @type {import("../types.js").PartId} */ (part));
   const later = [...order.slice(at + 1), ...order.slice(0, at)];
-  return later.find((id) => partVerdict(ctx, id) === null) ?? null;
+  return later.find((id) => !ctx.captures.some((c) => c.report.part === id)) ?? null;
 }
 
 /** Photos belong to what is kept. @param {Context} ctx @param {Capture} capture */

@@ -1,120 +1,135 @@
-// Everything in the order of the work: sections with their sheets' worst answer, parts with that of
-// their latest capture.
+// The whole job at a glance, in the order of the work: what each section and part has come to, what
+// is open, what to do next. Never one answer for all of it.
 
 import { button, h } from '../dom.js';
-import { allChecks, worstFirst } from '../sentences.js';
-import { frame, verdictFrame } from './frame.js';
+import { frame, pick, verdictFrame } from './frame.js';
 import { levelState } from './level.js';
+import { count, standing, worstOf } from './standing.js';
 
 /** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../plan/state.js').Item} Item */
 
-/** @param {Record<string, any>} table @param {string} name @returns {[string, string]} */
-const of = (table, name) => table[name];
+/** What must be known before the first cut comes first. @type {Record<string, string[]>} */
+const ORDER = {
+  first: ['limits', 'job', 'place'],
+  seat: ['support', 'level', 'heater'],
+  air: ['ducts'],
+  fuel: ['fuel', 'pump', 'filter'],
+  flue: ['pipe'],
+};
+/** The short path: what the phone reads, and what it needs for that. */
+const ANGLES = ['limits', 'level', 'heater', 'pump', 'filter', 'pipe'];
 
-/** What must be known before the first cut comes first. */
-const ORDER = ['place', 'support', 'level', 'heater', 'ducts', 'fuel', 'pump', 'filter', 'pipe'];
+/** @param {Context} ctx @param {string} name */
+const isPart = (ctx, name) => ctx.engine.catalogue.parts.some(({ id }) => id === name);
 
-/** The worst verdict of a part's latest captures, as parked and in the vehicle, or null.
- * @param {Context} ctx @param {string} part */
-export function partVerdict(ctx, part) {
-  /** @type {Map<string, import('../types.js').CheckReport[]>} */
-  const latest = new Map();
-  for (const capture of ctx.captures)
-    if (capture.report.part === part) {
-      const all = allChecks(ctx, capture);
-      for (const { id } of capture.report.checks)
-        latest.set(
-          id,
-          all.filter((c) => c.id === id),
-        );
-    }
-  return worstFirst([...latest.values()].flat())[0] ?? null;
+/** @param {Context} ctx @param {string} name name and what it is about @returns {[string, string]} */
+function wordsOf(ctx, name) {
+  const t = ctx.text.parts;
+  if (name === 'level') return [ctx.text.level.title, levelState(ctx)];
+  if (name === 'limits') return [t.limits, ctx.limits.name];
+  const named = /** @type {Record<string, any>} */ (t);
+  if (isPart(ctx, name)) return [named[name], named.sub[name]];
+  return /** @type {any} */ (ctx.text.sections)[name];
 }
 
-/** A section of the tape-measure half. Its answer comes once that half is loaded.
- * @param {Context} ctx @param {string} name
- * @param {(verdict: import('../types.js').Verdict) => void} count */
-function section(ctx, name, count) {
-  const t = ctx.text.sections;
-  const words = of(t, name);
-  const verdict = h('span', {}, verdictFrame(null, '…'));
-  ctx.loadPlan().then((plan) => {
-    /** @type {{ worst: import('../plan/model.js').Answer | null, open: number }} */
-    const { worst: found, open } = plan.stateOf(ctx, name);
-    const worst = found?.verdict === 'within' && open ? null : found;
-    count(worst?.verdict ?? 'none');
-    verdict.replaceChildren(
-      worst
-        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '')
-        : verdictFrame(null, found ? ctx.text.parts.open(open) : ctx.text.parts.unchecked),
-    );
-  });
-  return h(
-    'li',
-    { 'data-part': name },
-    h(
-      'button',
-      { type: 'button', class: 'row', 'data-action': `section-${name}`, click: () => ctx.go(name) },
-      h('span', { class: 'words' }, h('b', {}, words[0]), h('small', {}, words[1])),
-      verdict,
-    ),
+/** @param {Context} ctx @param {string} name */
+function goTo(ctx, name) {
+  if (isPart(ctx, name)) ctx.go('hold', { part: name });
+  else ctx.go(name);
+}
+
+/** @param {Context} ctx @param {string} name */
+function actionOf(ctx, name) {
+  if (isPart(ctx, name)) return `part-${name}`;
+  return name === 'level' || name === 'limits' ? name : `section-${name}`;
+}
+
+/** A row of the list, its answer to come. @param {Context} ctx @param {string} name */
+function rowOf(ctx, name) {
+  const [title, sub] = wordsOf(ctx, name);
+  const small = h('small', {}, sub);
+  const verdict = h(
+    'span',
+    {},
+    ['level', 'limits'].includes(name) ? null : verdictFrame(null, '…'),
   );
+  const el = h(
+    'button',
+    {
+      type: 'button',
+      class: 'row',
+      'data-action': actionOf(ctx, name),
+      click: () => goTo(ctx, name),
+    },
+    h('span', { class: 'words' }, h('b', {}, title), small),
+    verdict,
+  );
+  return { el, small, verdict, sub };
 }
 
 /** @param {Context} ctx */
 export function parts(ctx) {
   const t = ctx.text.parts;
-  const n = { beyond: 0, not_proven: 0, within: 0, none: 0 };
   const summary = h('p', { class: 'summary', role: 'status' });
-  /** @param {import('../types.js').Verdict} verdict */
-  const count = (verdict) => {
-    n[verdict] += 1;
-    summary.textContent = t.summary(n);
+  const list = h('div', {});
+  const note = h('p', { class: 'source' });
+  /** @type {string | undefined} */ let due;
+  const next = button(t.next('…'), 'next', () => due && goTo(ctx, due));
+  const unchecked = button(t.unchecked, 'unchecked', () => ctx.go('unchecked'), 'lesser');
+  /** @type {Map<string, ReturnType<typeof rowOf>>} */ const rows = new Map();
+
+  const lay = () => {
+    const short = ctx.settings.path === 'angles';
+    note.textContent = short ? t.anglesOnly : '';
+    rows.clear();
+    const groups = Object.entries(ORDER).map(([group, names]) => {
+      const shown = names.filter((name) => !short || ANGLES.includes(name));
+      for (const name of shown) rows.set(name, rowOf(ctx, name));
+      const lines = shown.map((name) => h('li', { 'data-part': name }, rows.get(name)?.el));
+      return shown.length === 0
+        ? null
+        : h('section', {}, h('h2', {}, t.groups[group]), h('ul', { class: 'rows' }, ...lines));
+    });
+    list.replaceChildren(...groups.filter((g) => g !== null));
+    ctx.loadPlan().then((plan) => fill(plan.stateOf(ctx)));
   };
-  const level = h(
-    'button',
-    { type: 'button', class: 'row', 'data-action': 'level', click: () => ctx.go('level') },
-    h(
-      'span',
-      { class: 'words' },
-      h('b', {}, ctx.text.level.title),
-      h('small', {}, levelState(ctx)),
-    ),
-  );
-  const rows = new Map([['level', h('li', {}, level)]]);
-  for (const { id, checks } of ctx.engine.catalogue.parts) {
-    const found = partVerdict(ctx, id);
-    const taken = ctx.captures.flatMap((c) => c.report.checks.map((check) => check.id));
-    const open = checks.filter((check) => !taken.includes(check)).length;
-    const worst = found?.verdict === 'within' && open ? null : found;
-    count(worst?.verdict ?? 'none');
-    const row = h(
-      'button',
-      {
-        type: 'button',
-        class: 'row',
-        'data-action': `part-${id}`,
-        click: () => ctx.go('hold', { part: id }),
-      },
-      h('span', { class: 'words' }, h('b', {}, t[id]), h('small', {}, t.sub[id])),
-      worst
-        ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis)
-        : verdictFrame(null, found ? t.open(open) : t.unchecked),
-    );
-    rows.set(id, h('li', { 'data-part': id }, row));
-  }
+
+  /** @param {{ items: Item[], entered: number, of: number }} state */
+  const fill = ({ items, entered, of }) => {
+    const shown = items.filter((i) => rows.has(i.section));
+    summary.textContent = t.summary(count(shown));
+    for (const [name, { small, verdict, sub }] of rows) {
+      const own = shown.filter((i) => i.section === name);
+      if (name === 'limits') small.textContent = t.entered(entered, of);
+      if (!own.length) continue;
+      small.textContent = worstOf(own)?.title ?? sub;
+      verdict.replaceChildren(standing(ctx, own));
+    }
+    const first = (/** @type {string[]} */ states) =>
+      [...rows.keys()].find((name) =>
+        shown.some((i) => i.section === name && states.includes(i.state)),
+      );
+    due = first(['beyond']) ?? first(['not_proven', 'open', 'none']);
+    next.textContent = due ? t.next(wordsOf(ctx, due)[0]) : t.nothingNext;
+    next.disabled = !due;
+    unchecked.textContent = t.open(count(shown).open);
+  };
+
+  const path = pick(t.pathLegend, 'path', Object.entries(t.path), ctx.settings.path, (value) => {
+    ctx.keep({ path: /** @type {'whole' | 'angles'} */ (value) });
+    lay();
+  });
+  lay();
   return frame(
     ctx,
     'parts',
     t.title,
     [
       summary,
-      h(
-        'ul',
-        { class: 'rows' },
-        ...ORDER.map((name) => rows.get(name) ?? section(ctx, name, count)),
-      ),
-      // Below the list and not over it.
+      path,
+      note,
+      list,
       h(
         'nav',
         { class: 'row' },
@@ -122,6 +137,6 @@ export function parts(ctx) {
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
       ),
     ],
-    [],
+    [unchecked, next],
   );
 }

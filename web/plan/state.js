@@ -1,0 +1,117 @@
+// The whole job as a list: every check of every section and part with its answer, every fact with
+// whether it was seen, what is open. It counts and sorts; the answers are core's.
+
+import { allChecks, worstFirst } from '../sentences.js';
+import { bounds } from '../words/limits.js';
+import { answersOf } from './fields.js';
+import { sheetEntry } from './model.js';
+import { SECTIONS } from './sections.js';
+
+/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../types.js').Verdict} Verdict */
+
+/**
+ * One line of the job.
+ * @typedef {object} Item
+ * @property {string} section a section or a part
+ * @property {string} group what is marked as not needed together: a sheet, a fact, a check
+ * @property {string} title
+ * @property {Verdict | 'open' | 'seen' | 'not_needed'} state
+ * @property {import('../types.js').Basis | ''} basis
+ */
+
+/** Where the mark is kept that a group is not needed. @param {string} group */
+export const noNeed = (group) => `no_need:${group}`;
+
+/** @param {import('./sheet.js').SheetWords} words @param {import('./model.js').Answer} a */
+function titleOf(words, { result, bound }) {
+  const name = words.results[result.name] ?? bounds[bound]?.label ?? result.name;
+  return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
+}
+
+/** The checks of a sheet. What can only find it beyond is no check that is missed, and one of
+ * several ways to do it is none of its own.
+ * @param {Context} ctx @param {string} section @param {string} sheet @returns {Item[]} */
+function ofSheet(ctx, section, sheet) {
+  const words = SECTIONS[section].sheets[sheet];
+  const all = answersOf(ctx, sheet, ctx.plan.keptOf(sheet).record).filter((a) => !a.alternative);
+  const told = all.filter((a) => !Number.isNaN(a.result.value));
+  const { checks, outputs } = sheetEntry(sheet).entry;
+  const missed = checks.filter(
+    ({ output, bound, only_beyond, alternative }) =>
+      !only_beyond &&
+      !alternative &&
+      !told.some((a) => a.bound === bound && a.result.output === output),
+  );
+  return [
+    ...told.map((a) => ({
+      section,
+      group: sheet,
+      title: titleOf(words, a),
+      state: a.verdict,
+      basis: /** @type {Item['basis']} */ (a.limit?.basis ?? ''),
+    })),
+    ...missed.map(({ output, bound }) => ({
+      section,
+      group: sheet,
+      title: words.results[outputs[output].name] ?? bounds[bound]?.label,
+      state: /** @type {'open'} */ ('open'),
+      basis: /** @type {''} */ (''),
+    })),
+  ];
+}
+
+/** The facts of a section that are kept with one record.
+ * @param {Context} ctx @param {string} section @param {string} record @returns {Item[]} */
+function factsOf(ctx, section, record) {
+  return Object.entries(SECTIONS[section].ticks[record] ?? {}).map(([id, title]) => ({
+    section,
+    group: `${record}.${id}`,
+    title,
+    state: ctx.plan.keptOf(record).record.ticks[id] ? 'seen' : 'open',
+    basis: /** @type {''} */ (''),
+  }));
+}
+
+/** What is open and marked as not needed is so. @param {Context} ctx @param {Item[]} items
+ * @returns {Item[]} */
+function marked(ctx, items) {
+  const { ticks } = ctx.plan.keptOf('job').record;
+  return items.map((item) =>
+    ['open', 'none'].includes(item.state) && ticks[noNeed(item.group)]
+      ? { ...item, state: 'not_needed' }
+      : item,
+  );
+}
+
+/** What belongs to one sheet. @param {Context} ctx @param {string} section @param {string} sheet */
+export const itemsOfSheet = (ctx, section, sheet) =>
+  marked(ctx, [...ofSheet(ctx, section, sheet), ...factsOf(ctx, section, sheet)]);
+
+/** The worst of a check's latest capture, as parked and in the vehicle; open where there is none.
+ * @param {Context} ctx @param {string} part @returns {Item[]} */
+function ofPart(ctx, part) {
+  const { checks } = ctx.engine.catalogue.parts.find((p) => p.id === part) ?? { checks: [] };
+  return checks.map((id) => {
+    const last = ctx.captures.findLast((c) => c.report.checks.some((check) => check.id === id));
+    const both = last ? allChecks(ctx, last).filter((c) => c.id === id) : [];
+    const worst = worstFirst(both)[0];
+    return {
+      section: part,
+      group: `angle.${id}`,
+      title: /** @type {Record<string, string>} */ (ctx.text.checks)[id],
+      state: worst?.verdict ?? 'open',
+      basis: worst?.basis ?? '',
+    };
+  });
+}
+
+/** Every line of the job, section by section. @param {Context} ctx @returns {Item[]} */
+export function itemsOf(ctx) {
+  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks }]) => [
+    ...Object.keys(sheets).flatMap((sheet) => ofSheet(ctx, section, sheet)),
+    ...Object.keys(ticks).flatMap((record) => factsOf(ctx, section, record)),
+  ]);
+  const parts = ctx.engine.catalogue.parts.flatMap(({ id }) => ofPart(ctx, id));
+  return marked(ctx, [...sections, ...parts]);
+}
