@@ -1,9 +1,9 @@
-// Puts the page together: loads the core and the store, knows the way from screen to screen.
+// Puts the page together: loads the core and the store, lists the screens of the first load.
 
+import { Context } from './context.js';
 import { button, h, say } from './dom.js';
 import { loadEngine } from './engine.js';
 import { registerOffline } from './offline.js';
-import { listen } from './phone.js';
 import { captured } from './screens/captured.js';
 import { captures } from './screens/captures.js';
 import { details } from './screens/details.js';
@@ -18,18 +18,9 @@ import { settings } from './screens/settings.js';
 import { start } from './screens/start.js';
 import { turn } from './screens/turn.js';
 import { vehicle } from './screens/vehicle.js';
-import { allChecks, worstFirst } from './sentences.js';
-import { play } from './sound.js';
-import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
 import { text } from './text.js';
-import { version } from './version.js';
-import { keepAwake, letSleep } from './wake.js';
 
-/** @typedef {import('./types.js').Capture} Capture */
-/** @typedef {import('./types.js').PartId} PartId */
-/** @typedef {HTMLElement & { enter?: () => void, leave?: () => void, follow?: (kept: Promise<Capture>) => void }} Screen */
-
-/** @type {Record<string, (ctx: Context, params: any) => Screen>} */
+/** @type {import('./context.js').Screens} */
 const SCREENS = {
   start,
   parts,
@@ -46,268 +37,6 @@ const SCREENS = {
   captures,
   settings,
 };
-/** While one of these is open nothing else may come up. */
-const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
-/** While one of these is open the screen stays on. */
-const WATCHING = ['live', 'turn', 'poses', 'level'];
-/** Levels and captures go by; the list of levels need not grow for ever. */
-const LEVELS_KEPT = 50;
-
-/** What every screen is given. */
-export class Context {
-  text = text;
-  version = version;
-  /** @type {import('./types.js').Settings} */ settings = FIRST_SETTINGS;
-  /** @type {Capture[]} */ captures = [];
-  /** @type {import('./types.js').LimitSet} */ limits;
-  /** @type {import('./types.js').Placement | null} */ placement = null;
-  /** Which way each part points against the phone on the rail. @type {Record<string, string>} */
-  pointings = {};
-  /** What the level is read on: a rail's metal face until told. */
-  levelSurface = 'metal_face';
-  /** What the level that is kept was read on. */
-  levelReadOn = '';
-  /** @type {Blob | null} */ photo = null;
-  /** @type {import('./store.js').Store | null} */ store = null;
-  /** @type {(() => void) | null} */ #stop = null;
-  /** @type {Screen | null} */ #screen = null;
-  /** The tape-measure half, once it is loaded. @type {any} */ plan = null;
-  /** @type {Promise<any> | null} */ #opening = null;
-  /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
-  #visits = [];
-  name = '';
-
-  /** @param {import('./engine.js').Engine} engine */
-  constructor(engine) {
-    this.engine = engine;
-    this.limits = engine.defaultLimits();
-    addEventListener('popstate', (e) => this.#revisit(e.state?.visit));
-  }
-
-  get tryout() {
-    return this.store?.tryout ?? false;
-  }
-
-  get feeding() {
-    return this.#stop !== null;
-  }
-
-  /** Opens the database and takes over what it holds. @param {boolean} tryout */
-  async open(tryout) {
-    this.store = null;
-    this.plan = null;
-    this.#opening = null;
-    this.captures = [];
-    try {
-      this.store = await openStore({ tryout });
-      this.settings = await this.store.settings();
-      this.captures = await this.store.captures();
-      this.limits = (await this.store.limits()) ?? this.engine.defaultLimits();
-    } catch (error) {
-      this.#tellStore(error);
-    }
-    this.engine.setLimits(this.limits);
-    this.engine.setSign(this.settings.sign);
-    this.engine.restoreFindings(this.settings.findings);
-    this.engine.setVehicle(this.settings.vehicle);
-    // A level is not kept over a restart, nor into the try-out: the vehicle may have moved.
-    this.engine.call((l) => l.forget_level());
-    // A number for this phone, so that what is found of it stays its own.
-    const device = this.settings.device || crypto.getRandomValues(new Uint32Array(1))[0];
-    if (device !== this.settings.device) await this.keep({ device });
-    this.engine.setDevice(device, this.settings.in_case);
-  }
-
-  /** @param {any} error */
-  #tellStore(error) {
-    const code = /** @type {keyof typeof text.storeErrors} */ (error.code ?? 'failed');
-    notice(text.storeErrors[code] ?? text.storeErrors.failed);
-  }
-
-  /** @param {string} name @param {any} [params] */
-  go(name, params = {}) {
-    const visit = this.#visits.push({ name, params }) - 1;
-    history.pushState({ visit }, '');
-    this.#show(name, params);
-  }
-
-  /** @param {number | undefined} visit */
-  #revisit(visit) {
-    const { name, params } = this.#visits[visit ?? -1] ?? { name: 'start', params: {} };
-    // A capture that was left is in the list; going back never measures again by itself.
-    if (name === 'live' && params.blind) return history.back();
-    this.#show(name, params);
-  }
-
-  /** Loads the tape-measure half, with what is kept of it. */
-  async loadPlan() {
-    // Once, however many ask at a time: a second one would type into records of its own.
-    this.#opening ??= import('./plan/index.js').then(({ Plan }) => Plan.open(this));
-    const opening = this.#opening;
-    const plan = await opening;
-    // Another database may have been opened meanwhile.
-    if (opening === this.#opening) this.plan = plan;
-    return plan;
-  }
-
-  /** @param {string} name @param {any} params */
-  #show(name, params) {
-    const make = SCREENS[name] ?? this.plan?.screens[name];
-    if (!make) {
-      this.loadPlan().then(() => this.#show(name, params));
-      return;
-    }
-    this.#screen?.leave?.();
-    this.name = name;
-    const screen = make(this, params);
-    this.#screen = screen;
-    document.getElementById('page')?.replaceChildren(screen);
-    screen.querySelector('h1')?.focus({ preventScroll: true });
-    scrollTo(0, 0);
-    if (WATCHING.includes(name)) keepAwake();
-    else letSleep();
-    screen.enter?.();
-    updates.show(this.isMeasuring());
-  }
-
-  isMeasuring() {
-    return MEASURING.includes(this.name);
-  }
-
-  /** From the tap that allowed them. */
-  useSensors() {
-    // In the try-out the simulated phone is the only one.
-    if (this.tryout) return;
-    this.#stop?.();
-    this.#stop = listen(this.engine);
-    if (this.settings.persisted === null) askToKeep().then((persisted) => this.keep({ persisted }));
-  }
-
-  async startTryout() {
-    if (this.tryout) return this.go('parts');
-    const { mountTryout } = await import('./tryout/panel.js');
-    await this.open(true);
-    this.#stop?.();
-    this.#stop = listen(this.engine);
-    mountTryout(this, () => this.leaveTryout());
-    this.go('parts');
-  }
-
-  /** A fresh page: nothing of the try-out stays in memory. */
-  leaveTryout() {
-    location.reload();
-  }
-
-  /** @param {Partial<import('./types.js').Settings>} patch */
-  async keep(patch) {
-    this.settings = { ...this.settings, ...patch };
-    try {
-      await this.store?.saveSettings(patch);
-    } catch (error) {
-      this.#tellStore(error);
-    }
-  }
-
-  /** Keeps a sign that was learnt from data. */
-  rememberSign() {
-    const sign = this.engine.sign;
-    if (sign !== 0 && sign !== this.settings.sign) this.keep({ sign });
-  }
-
-  /** @param {import('./types.js').LimitSet} set */
-  async useLimits(set) {
-    this.engine.setLimits(set);
-    this.limits = set;
-    await this.#stored().saveLimits(set);
-  }
-
-  #stored() {
-    if (!this.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-    return this.store;
-  }
-
-  /** An error's message is the field that can't be. @param {import('./types.js').VehicleTerms} vehicle */
-  async useVehicle(vehicle) {
-    this.engine.setVehicle(vehicle);
-    this.settings = { ...this.settings, vehicle };
-    await this.#stored().saveSettings({ vehicle });
-  }
-
-  /** @param {boolean} in_case */
-  useCase(in_case) {
-    this.engine.setDevice(this.settings.device, in_case);
-    this.keep({ in_case });
-  }
-
-  /** What was found of this phone, for the next start. */
-  keepFindings() {
-    this.keep({ findings: this.engine.takeFindings() });
-  }
-
-  /** A level was read: captures of the one before may no longer count. @param {boolean} moved */
-  keepLevel(moved) {
-    const at_ms = this.engine.call((l) => l.level_taken_ms());
-    if (!at_ms) return;
-    this.keep({ levels: [...this.settings.levels, { at_ms, moved }].slice(-LEVELS_KEPT) });
-  }
-
-  /** @param {PartId} part @param {import('./types.js').Placement} placement */
-  place(part, placement) {
-    this.placement = placement;
-    this.photo = null;
-    this.engine.select(part, placement.hold, placement.surface);
-    this.engine.point(this.pointings[part] ?? 'same');
-    this.go(this.questions().length ? 'ends' : 'live', { part });
-  }
-
-  /** The checks of this placement that need the eye. */
-  questions() {
-    const asks = this.engine.catalogue.checks.filter((c) => c.asks_lower_end).map((c) => c.id);
-    return (this.placement?.checks ?? []).filter((c) => asks.includes(c));
-  }
-
-  /** @param {string} check @param {import('./types.js').End} end */
-  tellEnd(check, end) {
-    this.engine.tellEnd(check, end);
-  }
-
-  /** @param {boolean} blind */
-  capture(blind) {
-    const report = this.engine.capture();
-    if (!report) return;
-    const level_ms = report.vehicle && this.engine.call((l) => l.level_taken_ms());
-    /** @type {Capture} */
-    const capture = {
-      job_id: 1,
-      taken_at: new Date().toISOString(),
-      tryout: this.tryout,
-      blind,
-      app_version: version,
-      limits_name: this.limits.name,
-      report,
-      in_operation: this.limits.lines.filter((l) => l.holds_in_operation).map((l) => l.check),
-      found_ms: report.zero_by === 'found' ? this.engine.foundAt(report.hold) : null,
-      level_ms: level_ms ?? null,
-      photo: this.photo,
-    };
-    const worst = worstFirst(allChecks(this, capture))[0];
-    play(worst.verdict);
-    this.captures = [...this.captures, capture];
-    const kept = this.store
-      ? this.store.saveCapture(capture)
-      : Promise.reject(Object.assign(new Error('blocked'), { code: 'blocked' }));
-    this.go('captured', { capture });
-    this.#screen?.follow?.(kept);
-  }
-}
-
-/** A line above the page for what must not be missed. @param {string} words */
-function notice(words) {
-  document
-    .getElementById('strip')
-    ?.prepend(h('p', { class: 'trouble notice', role: 'alert' }, words));
-}
-
 /** The offer of a new version: never while measuring. */
 const updates = {
   /** @type {(() => void) | null} */ apply: null,
@@ -329,7 +58,8 @@ const updates = {
 };
 
 say(document.documentElement.querySelector('title') ?? document.body, text.name);
-const context = new Context(await loadEngine());
+const context = new Context(await loadEngine(), SCREENS);
+context.onShow = () => updates.show(context.isMeasuring());
 await context.open(false);
 history.replaceState({}, '');
 context.go('start');

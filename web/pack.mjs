@@ -32,7 +32,7 @@ function filesBelow(folder) {
 const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
 const modules = [
   ...readdirSync(web).filter((name) => name.endsWith('.js') && name !== 'types.js'),
-  ...['screens', 'plan', 'words', 'drawings', 'tryout', 'pkg'].flatMap((folder) =>
+  ...['screens', 'plan', 'record', 'words', 'drawings', 'tryout', 'pkg'].flatMap((folder) =>
     from(folder, /\.js$/),
   ),
 ];

@@ -4,7 +4,7 @@
 import { button, h } from './dom.js';
 import { scaledPhoto } from './photo.js';
 
-/** @typedef {import('./app.js').Context} Context */
+/** @typedef {import('./context.js').Context} Context */
 
 /**
  * What photos belong to.
@@ -45,7 +45,13 @@ export function camera(ctx, label, onPhoto) {
  * @returns {Promise<number>} its id */
 export async function keepPhoto(ctx, sheet, about, blob) {
   if (!ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-  return ctx.store.savePhoto({ sheet, about, at: new Date().toISOString(), blob });
+  return ctx.store.savePhoto({
+    job_id: ctx.job.id,
+    sheet,
+    about,
+    at: new Date().toISOString(),
+    blob,
+  });
 }
 
 /** @param {Blob} blob @param {string} alt */

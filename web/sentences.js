@@ -32,7 +32,7 @@ import { clock, formatAngle, formatLength, formatU, usableUnit } from './units.j
  * @property {string} working what the vehicle's working slope takes, in words
  */
 
-/** @typedef {import('./app.js').Context} Context */
+/** @typedef {import('./context.js').Context} Context */
 
 /** @param {number | null | undefined} v */
 const number = (v) => v ?? NaN;

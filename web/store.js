@@ -1,9 +1,9 @@
-// What is kept: captures, limit set, settings, in IndexedDB with strict durability. A promise of
+// What is kept: jobs with their limits, captures, entries and photos, in IndexedDB with strict durability. A promise of
 // this file resolves when the store says "complete", never before.
 
+import { blankJob, openDatabase, storeError, StoreError } from './database.js';
 import lists from './pkg/catalogue.js';
 
-const VERSION = 2;
 /** The try-out has a database of its own: nothing in it can enter a real job. */
 const NAMES = { job: 'plumbmark', tryout: 'plumbmark-tryout' };
 
@@ -23,55 +23,8 @@ export const FIRST_SETTINGS = {
   who: '',
   path: 'whole',
   document: '',
+  job: 1,
 };
-
-export class StoreError extends Error {
-  /** @param {'blocked' | 'full' | 'failed' | 'wrong_store'} code @param {unknown} [cause] */
-  constructor(code, cause) {
-    super(code, { cause });
-    this.code = code;
-  }
-}
-
-/** @param {DOMException | null} error */
-function storeError(error) {
-  if (error?.name === 'QuotaExceededError') return new StoreError('full', error);
-  const refused = ['InvalidStateError', 'SecurityError', 'VersionError'].includes(
-    error?.name ?? '',
-  );
-  return new StoreError(refused ? 'blocked' : 'failed', error);
-}
-
-/** @param {string} name @returns {Promise<IDBDatabase>} */
-function openDatabase(name) {
-  return new Promise((resolve, reject) => {
-    let request;
-    try {
-      request = indexedDB.open(name, VERSION);
-    } catch (error) {
-      return reject(storeError(/** @type {DOMException} */ (error)));
-    }
-    request.onupgradeneeded = () => {
-      const db = request.result;
-      // A database of an earlier version keeps what it has.
-      const make = (/** @type {string} */ name, /** @type {IDBObjectStoreParameters} */ key) => {
-        if (!db.objectStoreNames.contains(name)) db.createObjectStore(name, key);
-      };
-      make('captures', { keyPath: 'id', autoIncrement: true });
-      make('kept', {});
-      make('sheets', { keyPath: 'key' });
-      make('photos', { keyPath: 'id', autoIncrement: true });
-    };
-    request.onblocked = () => reject(new StoreError('blocked'));
-    request.onerror = () => reject(storeError(request.error));
-    request.onsuccess = () => {
-      const db = request.result;
-      // Another tab brings a newer version: let go at once, so that it can.
-      db.onversionchange = () => db.close();
-      resolve(db);
-    };
-  });
-}
 
 export class Store {
   #db;
@@ -83,7 +36,7 @@ export class Store {
 
   /**
    * @template T
-   * @param {'captures' | 'kept' | 'sheets' | 'photos'} name
+   * @param {'jobs' | 'captures' | 'kept' | 'entries' | 'photos'} name
    * @param {IDBTransactionMode} mode
    * @param {(store: IDBObjectStore) => IDBRequest<T>} act
    * @returns {Promise<T>}
@@ -112,9 +65,9 @@ export class Store {
     return { ...capture, id: Number(id) };
   }
 
-  /** @returns {Promise<import('./types.js').Capture[]>} newest last */
-  captures() {
-    return this.#run('captures', 'readonly', (s) => s.getAll());
+  /** @param {number} job_id @returns {Promise<import('./types.js').Capture[]>} newest last */
+  captures(job_id) {
+    return this.#run('captures', 'readonly', (s) => s.index('job_id').getAll(job_id));
   }
 
   /** A capture that has changed: a photo came to it. @param {import('./types.js').Capture} capture */
@@ -122,15 +75,15 @@ export class Store {
     await this.#run('captures', 'readwrite', (s) => s.put(capture));
   }
 
-  /** What was typed into a sheet. @param {string} key
+  /** What was typed into a sheet of a job. @param {number} job_id @param {string} key
    * @returns {Promise<import('./plan/record.js').SheetRecord | null>} */
-  async sheet(key) {
-    return (await this.#run('sheets', 'readonly', (s) => s.get(key))) ?? null;
+  async entry(job_id, key) {
+    return (await this.#run('entries', 'readonly', (s) => s.get([job_id, key]))) ?? null;
   }
 
   /** @param {import('./plan/record.js').SheetRecord} record */
-  async saveSheet(record) {
-    await this.#run('sheets', 'readwrite', (s) => s.put(record));
+  async saveEntry(record) {
+    await this.#run('entries', 'readwrite', (s) => s.put(record));
   }
 
   /** @param {import('./types.js').Photo} photo @returns {Promise<number>} its id */
@@ -146,14 +99,27 @@ export class Store {
     return all.filter((photo) => photo !== undefined);
   }
 
-  /** @returns {Promise<import('./types.js').LimitSet | null>} */
-  async limits() {
-    return (await this.#run('kept', 'readonly', (s) => s.get('limits'))) ?? null;
+  /** @returns {Promise<import('./types.js').Job[]>} all of them, deleted ones too */
+  jobs() {
+    return this.#run('jobs', 'readonly', (s) => s.getAll());
   }
 
-  /** @param {import('./types.js').LimitSet} set */
-  async saveLimits(set) {
-    await this.#run('kept', 'readwrite', (s) => s.put(set, 'limits'));
+  /** @param {Partial<import('./types.js').Job>} like what it begins with
+   * @returns {Promise<import('./types.js').Job>} with its id */
+  async addJob(like) {
+    const job = { ...blankJob(new Date().toISOString()), ...like };
+    return { ...job, id: Number(await this.#run('jobs', 'readwrite', (s) => s.add(job))) };
+  }
+
+  /** Changes a job; two changes at once do not undo each other.
+   * @param {number} id @param {Partial<import('./types.js').Job>} patch */
+  async saveJob(id, patch) {
+    const changed_at = new Date().toISOString();
+    await this.#run('jobs', 'readwrite', (s) => {
+      const get = s.get(id);
+      get.onsuccess = () => s.put({ ...get.result, id, changed_at, ...patch });
+      return get;
+    });
   }
 
   /** @returns {Promise<import('./types.js').Settings>} */

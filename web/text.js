@@ -18,6 +18,7 @@ export const text = {
     tryout: 'Try-out, no sensors',
     tape: 'Tape and tables, no sensors',
     captures: 'Captures',
+    jobs: 'Jobs',
     limits: 'Limits',
     settings: 'Units',
     first: 'First',
@@ -52,6 +53,7 @@ export const text = {
     /** @param {number} n */
     open: (n) => `${n} not checked`,
     all: 'All captures',
+    jobs: 'All jobs',
     /** The order of the work. @type {Record<string, string>} */
     groups: {
       first: 'Before the first cut',

@@ -42,6 +42,7 @@
  *
  * @typedef {object} Photo
  * @property {number} [id] given by the store
+ * @property {number} job_id
  * @property {string} sheet
  * @property {string} about which of its checks or facts
  * @property {string} at ISO 8601
@@ -168,6 +169,19 @@
  * @property {Blob | null} photo that shows which end is lower
  * @property {number[]} [photos] ids of others
  *
+ * One heater in one vehicle.
+ * @typedef {object} Job
+ * @property {number} id
+ * @property {string} vehicle
+ * @property {string} heater
+ * @property {string} customer
+ * @property {string} installer
+ * @property {LimitSet | null} limits null while they are those that every job begins with
+ * @property {string} created_at ISO 8601
+ * @property {string} changed_at
+ * @property {string | null} archived_at
+ * @property {string | null} deleted_at
+ *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit
  * @property {'metric' | 'us'} system
@@ -182,6 +196,7 @@
  *   vehicle had moved since the one before
  * @property {'whole' | 'angles'} path how much of the job is shown
  * @property {string} who who ticked last
+ * @property {number} job the one that is open
  * @property {string} document the manual that limits are copied from
  *
  * @typedef {import('./store.js').Store} Store

@@ -108,11 +108,18 @@ export function parseNumber(text) {
   return Number(plain);
 }
 
+const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
+
+/** A day as ISO 8601 has it. @param {string | number} when */
+export function day(when) {
+  const at = new Date(when);
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}
+
 /** Time of day, with the date where it is not today's. @param {string | number} when ISO 8601 or ms */
 export function clock(when) {
   const at = new Date(when);
-  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
   const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
   if (at.toDateString() === new Date().toDateString()) return time;
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())} ${time}`;
+  return `${day(when)} ${time}`;
 }

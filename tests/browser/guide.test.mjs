@@ -65,10 +65,10 @@ const kept = (page) =>
         const open = indexedDB.open('plumbmark');
         open.onerror = () => fail(open.error);
         open.onsuccess = () => {
-          const get = open.result.transaction('kept').objectStore('kept').get('limits');
+          const get = open.result.transaction('jobs').objectStore('jobs').get(1);
           get.onsuccess = () => {
             open.result.close();
-            done(get.result ?? null);
+            done(get.result.limits);
           };
         };
       }),

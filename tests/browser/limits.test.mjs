@@ -84,8 +84,8 @@ const kept = (page) =>
       new Promise((done) => {
         const open = indexedDB.open('plumbmark');
         open.onsuccess = () => {
-          const get = open.result.transaction('kept').objectStore('kept').get('limits');
-          get.onsuccess = () => done(get.result ?? null);
+          const get = open.result.transaction('jobs').objectStore('jobs').get(1);
+          get.onsuccess = () => done(get.result.limits);
         };
       }),
   );

@@ -71,7 +71,7 @@ test('one visit, then the server is gone: a new page measures and keeps a captur
   await page.waitForSelector('.saved:not([data-saved="no"])');
   const cores = await page.evaluate(() => {
     const files = performance.getEntriesByType('resource');
-    return files.filter((e) => e.name.endsWith('.wasm') && e.workerStart > 0).length;
+    return files.filter((e) => e.name.endsWith('_phone_bg.wasm') && e.workerStart > 0).length;
   });
   assert.equal(cores, 1, 'the core came through the worker');
   assert.deepEqual(faults, [], 'the page logged no error');

@@ -43,9 +43,9 @@ const kept = (page, sheet) =>
       new Promise((done) => {
         const open = indexedDB.open('plumbmark');
         open.onsuccess = () => {
-          const tx = open.result.transaction(['photos', 'sheets', 'captures']);
+          const tx = open.result.transaction(['photos', 'entries', 'captures']);
           const all = ['photos', 'captures'].map((name) => tx.objectStore(name).getAll());
-          const record = tx.objectStore('sheets').get(sheet);
+          const record = tx.objectStore('entries').get([1, sheet]);
           tx.oncomplete = async () => {
             open.result.close();
             const [photos, captures] = all.map((r) => r.result);

@@ -251,7 +251,7 @@ describe('what is kept', () => {
       [true],
     );
     // The store as its own module, beside the page that has packed it.
-    for (const file of ['store.js', 'pkg/catalogue.js'])
+    for (const file of ['store.js', 'database.js', 'pkg/catalogue.js'])
       await page.route(`**/${file}`, (route) =>
         route.fulfill({
           body: readFileSync(new URL(`../../web/${file}`, import.meta.url), 'utf8'),
@@ -299,7 +299,7 @@ describe('what is kept', () => {
     await tap(b.page, 'capture');
     await b.page.waitForSelector('.saved:not([data-saved="no"])');
     const writes = await b.page.evaluate(() => window.writes);
-    assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'kept']);
+    assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'jobs', 'kept']);
     for (const write of writes) assert.deepEqual(write.slice(1), ['strict', 'strict']);
   });
 });

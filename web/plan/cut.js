@@ -11,7 +11,7 @@ import { SheetForm } from './sheet.js';
 import { tick } from './ticks.js';
 import { withUnit } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const HOLE = ['diameter_mm', 'right_mm', 'up_mm'];
 /** Where most cuts have nothing to tell; each can be typed over.

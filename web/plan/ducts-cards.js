@@ -7,7 +7,7 @@ import { FAN } from './ducts-pieces.js';
 import { SheetForm } from './sheet.js';
 import { toShown, widthToShown } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./ducts-pieces.js').DuctForm} DuctForm */
 /** @typedef {import('./model.js').Result} Result */
 

@@ -18,7 +18,7 @@ import { heaterPicture, piecePicture } from './ducts-picture.js';
 import { rounded, sumLines, withU } from './ducts-sums.js';
 import { SheetForm } from './sheet.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./fields.js').SheetField} SheetField */
 /** @typedef {import('./record.js').Row} Row */
 

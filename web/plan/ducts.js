@@ -9,7 +9,7 @@ import { DuctForm } from './ducts-pieces.js';
 
 const AIR = ['flow_m3_per_h', 'power_w', 'inlet_celsius', 'altitude_m', 'other_loss_pa'];
 
-/** @param {import('../app.js').Context} ctx */
+/** @param {import('../context.js').Context} ctx */
 export function ducts(ctx) {
   const form = new DuctForm(ctx);
   const fan = fanCard(form);

@@ -6,7 +6,7 @@ import { parseNumber } from '../units.js';
 import { copiedFrom, limitOf, sheetEntry, work } from './model.js';
 import { digits, fromShown, toShown, unitLabel, widthFromShown, widthToShown } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').FieldEntry} FieldEntry */
 /** @typedef {import('./record.js').Row} Row */
 

@@ -11,7 +11,7 @@ import { catalogue, copiedFrom, limitOf } from './model.js';
 import { SheetForm } from './sheet.js';
 import { limitWithUnit, valueAndU, withUnit } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */
 /** @typedef {import('./model.js').Answer} Answer */
 

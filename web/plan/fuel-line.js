@@ -11,7 +11,7 @@ const USUAL_MM = 300;
 /** Room for the two heights, in the drawing's units. */
 const [ROOM, TOP] = [110, 24];
 
-/** @param {import('../app.js').Context} ctx @param {import('./sheet.js').SheetForm} form */
+/** @param {import('../context.js').Context} ctx @param {import('./sheet.js').SheetForm} form */
 export function linePicture(ctx, form) {
   const { system } = ctx.settings;
   /** @param {string} name */

@@ -5,7 +5,7 @@
 import { convertRow } from './fields.js';
 import { sheetEntry } from './model.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const SHEETS = ['fuel_run', 'fuel_pressure', 'prime', 'bubble', 'burn'];
 /** Called otherwise elsewhere. @type {Record<string, string>} */

@@ -9,7 +9,7 @@ import { push } from './fuel-shared.js';
 import { tankPicture } from './fuel-tank.js';
 import { SheetForm } from './sheet.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** Cards of fields by sheet: legend and fields. @type {Record<string, [string, string[]][]>} */
 const CARDS = {

@@ -32,7 +32,7 @@ const pipe = (x, end, cut, name, side) => [
   ),
 ];
 
-/** @param {import('../app.js').Context} ctx @param {import('./sheet.js').SheetForm} form
+/** @param {import('../context.js').Context} ctx @param {import('./sheet.js').SheetForm} form
  * @param {Worked | null} worked */
 export function tankPicture(ctx, form, worked) {
   /** @param {string} name */

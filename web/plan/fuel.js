@@ -10,7 +10,7 @@ import { SheetForm } from './sheet.js';
 import { tick } from './ticks.js';
 import { way } from './way.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** Why the line is narrow: explains, and passes nothing. @param {SheetForm} form */
 function bubble(form) {

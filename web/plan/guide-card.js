@@ -4,7 +4,7 @@ import { button, h } from '../dom.js';
 import { guide as t } from '../words/limits.js';
 import { fromShown, toShown, unitLabel, limitWithUnit } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').BoundLine} BoundLine */
 
 /**

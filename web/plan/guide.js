@@ -9,7 +9,7 @@ import { GuideCard } from './guide-card.js';
 import { blankBound, boundTrouble, checkSet, knownOf, troubleWords } from './limit-set.js';
 import { catalogue } from './model.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').BoundLine} BoundLine */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
 /** @typedef {import('./guide-card.js').Asked} Asked */

@@ -1,6 +1,8 @@
 // The tape-measure half of the page, loaded when it is first wanted: its screens, its words, what
 // was typed into its sheets.
 
+import { jobCard } from '../record/job-card.js';
+import { jobs } from '../record/jobs.js';
 import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -19,7 +21,7 @@ import { itemsOf } from './state.js';
 import { support } from './support.js';
 import { unchecked } from './unchecked.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** The fuel's sheets, each with a screen of its own. */
 const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
@@ -33,6 +35,8 @@ export class Plan {
   screens = {
     guide,
     job,
+    jobs,
+    job_card: jobCard,
     unchecked,
     limits,
     place,

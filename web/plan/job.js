@@ -5,7 +5,7 @@ import { frame } from '../screens/frame.js';
 import { facts, words } from '../words/job.js';
 import { tick } from './ticks.js';
 
-/** @param {import('../app.js').Context} ctx */
+/** @param {import('../context.js').Context} ctx */
 export function job(ctx) {
   const kept = ctx.plan.keptOf('job');
   const ticks = Object.entries(facts).map(([id, statement]) => tick(ctx, kept, id, statement));

@@ -5,7 +5,7 @@ import { guide as t } from '../words/limits.js';
 import { boundEntry, catalogue } from './model.js';
 import { limitWithUnit } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').BoundLine} BoundLine */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
 /** @typedef {{ field: string, problem: string }} Trouble */

@@ -60,7 +60,7 @@ import lists from '../pkg/sheets.js';
  * @typedef {{ results: Result[], answers: Answer[], refused: null } | { refused: Refused }} Worked
  */
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 export const catalogue = /** @type {{ sheets: SheetEntry[], bounds: BoundEntry[],
   usage: BoundLine[], law: BoundLine[], problems: string[], slips: string[],

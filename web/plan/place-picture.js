@@ -39,7 +39,7 @@ function dimension(way, long) {
   return { line: `M${polygon([from, to])}`, bar, end: project(to) };
 }
 
-/** @param {import('../app.js').Context} ctx @param {import('./model.js').Worked | null} worked */
+/** @param {import('../context.js').Context} ctx @param {import('./model.js').Worked | null} worked */
 export function placePicture(ctx, worked) {
   const answers = worked && !worked.refused ? worked.answers : [];
   /** @param {string} name */

@@ -8,7 +8,7 @@ import { placePicture } from './place-picture.js';
 import { SheetForm } from './sheet.js';
 import { way } from './way.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** The screens beside this one, by their sheets. @type {Record<string, string>} */
 const SCREENS = { fit: 'fit', cut_plan: 'cut' };

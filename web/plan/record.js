@@ -13,6 +13,7 @@
  * @property {number | null} photo its id
  *
  * @typedef {object} SheetRecord
+ * @property {number} job_id
  * @property {string} key the sheet's name
  * @property {'metric' | 'us'} system that it was typed in
  * @property {Record<string, string>} typed
@@ -23,12 +24,14 @@
  * @property {string} changed_at ISO 8601
  */
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const PAUSE_MS = 400;
 
-/** @param {string} key @param {'metric' | 'us'} system @returns {SheetRecord} */
-const blank = (key, system) => ({
+/** @param {number} job_id @param {string} key @param {'metric' | 'us'} system
+ * @returns {SheetRecord} */
+const blank = (job_id, key, system) => ({
+  job_id,
   key,
   system,
   typed: {},
@@ -53,8 +56,8 @@ export class Kept {
 
   /** What is kept of a sheet; a blank one where nothing is. @param {Context} ctx @param {string} key */
   static async open(ctx, key) {
-    const found = await ctx.store?.sheet(key).catch(() => null);
-    return new Kept(ctx, found ?? blank(key, ctx.settings.system));
+    const found = await ctx.store?.entry(ctx.job.id, key).catch(() => null);
+    return new Kept(ctx, found ?? blank(ctx.job.id, key, ctx.settings.system));
   }
 
   /** What photos belong to. @returns {import('../photos.js').Owner} */
@@ -75,7 +78,7 @@ export class Kept {
   async #save() {
     try {
       if (!this.ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-      await this.ctx.store.saveSheet(this.record);
+      await this.ctx.store.saveEntry(this.record);
       this.onState('saved');
     } catch (error) {
       this.onState(/** @type {Error} */ (error));

@@ -17,7 +17,7 @@ import { copiedFrom, sheetEntry, work } from './model.js';
 import { toShown, limitWithUnit } from './units.js';
 import { Working } from './working.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').FieldEntry} FieldEntry */
 /** @typedef {import('./model.js').Worked} Worked */
 /** @typedef {import('./record.js').Row} Row */

@@ -7,7 +7,7 @@ import { answersOf } from './fields.js';
 import { sheetEntry } from './model.js';
 import { SECTIONS } from './sections.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Verdict} Verdict */
 
 /**

@@ -16,7 +16,7 @@ const LINES = [
 ];
 
 /**
- * @param {import('../app.js').Context} ctx
+ * @param {import('../context.js').Context} ctx
  * @param {import('./sheet.js').SheetForm} form
  * @param {import('./model.js').Worked | null} worked
  */

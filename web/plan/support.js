@@ -9,7 +9,7 @@ import { SheetForm } from './sheet.js';
 import { supportPicture } from './support-picture.js';
 import { tick } from './ticks.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** Two tilts instead. @param {Context} ctx */
 function byPhone(ctx) {

@@ -5,7 +5,7 @@ import { button, h } from '../dom.js';
 import { camera, keepPhoto } from '../photos.js';
 import { clock } from '../units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./record.js').Kept} Kept */
 
 /**

@@ -6,7 +6,7 @@ import { words } from '../words/job.js';
 import { itemsOf, noNeed } from './state.js';
 import { tick } from './ticks.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./state.js').Item} Item */
 
 /** A section or a part: its name and the way to it. @param {Context} ctx @param {string} section

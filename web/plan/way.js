@@ -5,7 +5,7 @@ import { standing } from '../screens/standing.js';
 import { itemsOfSheet } from './state.js';
 
 /**
- * @param {import('../app.js').Context} ctx
+ * @param {import('../context.js').Context} ctx
  * @param {string} section @param {string} sheet
  * @param {string[]} words title, and what it is about
  * @param {string} screen

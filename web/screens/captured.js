@@ -18,7 +18,7 @@ import {
 import { clock } from '../units.js';
 import { frame, verdictFrame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Capture} Capture */
 
 /** @param {Context} ctx @param {import('../sentences.js').CheckView} v */

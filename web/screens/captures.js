@@ -15,7 +15,7 @@ import { clock } from '../units.js';
 import { zeroOf } from './captured.js';
 import { frame, verdictFrame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx @param {import('../types.js').Capture} capture */
 function row(ctx, capture) {

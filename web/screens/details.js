@@ -6,7 +6,7 @@ import { clock, formatAngle } from '../units.js';
 import { checkWords, zeroOf } from './captured.js';
 import { frame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Record<string, string>} table @param {string} name */
 const of = (table, name) => table[name];

@@ -5,7 +5,7 @@ import { outline } from '../drawings/outlines.js';
 import { camera } from '../photos.js';
 import { frame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Record<string, string>} table @param {string} name */
 const of = (table, name) => table[name];

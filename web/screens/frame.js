@@ -2,7 +2,7 @@
 
 import { button, h } from '../dom.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /**
  * @param {Context} ctx

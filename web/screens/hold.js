@@ -5,7 +5,7 @@ import { holdPicture } from '../drawings/hold.js';
 import { pointingPicture } from '../drawings/table.js';
 import { frame, pick } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Placement} Placement */
 
 /** @param {Placement} p */

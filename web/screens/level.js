@@ -6,7 +6,7 @@ import { clock, formatAngle, formatU } from '../units.js';
 import { frame, pick } from './frame.js';
 import { Watch } from './watch.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** What is known of the level, in words. @param {Context} ctx */
 export function levelState(ctx) {

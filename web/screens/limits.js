@@ -8,7 +8,7 @@ import { lengthFromField, lengthToField } from '../units.js';
 import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
 /** @typedef {import('../types.js').LimitLine} LimitLine */
 

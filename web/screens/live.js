@@ -16,7 +16,7 @@ import { frame } from './frame.js';
 import { Slot } from './slot.js';
 import { Watch } from './watch.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx @param {{ part: import('../types.js').PartId, blind?: boolean }} params */
 export function live(ctx, { part, blind }) {

@@ -6,7 +6,7 @@ import { frame, pick, verdictFrame } from './frame.js';
 import { levelState } from './level.js';
 import { count, standing, worstOf } from './standing.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../plan/state.js').Item} Item */
 
 /** What must be known before the first cut comes first. @type {Record<string, string[]>} */
@@ -124,7 +124,7 @@ export function parts(ctx) {
   return frame(
     ctx,
     'parts',
-    t.title,
+    ctx.job.vehicle || t.title,
     [
       summary,
       path,
@@ -133,6 +133,7 @@ export function parts(ctx) {
       h(
         'nav',
         { class: 'row' },
+        button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
         button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
       ),

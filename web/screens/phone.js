@@ -4,7 +4,7 @@ import { button, h, say } from '../dom.js';
 import { clock } from '../units.js';
 import { frame, pick } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** How often it is asked again whether a check still counts. */
 const AGAIN_MS = 5000;

@@ -4,7 +4,7 @@ import { button, h, say } from '../dom.js';
 import { frame } from './frame.js';
 import { Watch } from './watch.js';
 
-/** @param {import('../app.js').Context} ctx */
+/** @param {import('../context.js').Context} ctx */
 export function poses(ctx) {
   const t = ctx.text.poses;
   const { engine } = ctx;

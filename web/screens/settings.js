@@ -3,7 +3,7 @@
 import { button, h } from '../dom.js';
 import { frame, pick } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx */
 export function settings(ctx) {

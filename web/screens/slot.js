@@ -6,7 +6,7 @@ import { AngleDrawing, Scale } from '../drawings/angle.js';
 import { uText, valueText, verdictNote, verdictWord } from '../sentences.js';
 import { formatAngle } from '../units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../sentences.js').CheckView} CheckView */
 /** @typedef {import('../sentences.js').BothViews} BothViews */
 

@@ -2,7 +2,7 @@
 
 import { verdictFrame } from './frame.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../plan/state.js').Item} Item */
 
 /** @param {Item[]} items how many of each, and of those within how many stand on no manual's word */

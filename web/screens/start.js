@@ -5,7 +5,7 @@ import { askPermission } from '../phone.js';
 import { unlock } from '../sound.js';
 import { frame } from './frame.js';
 
-/** @param {import('../app.js').Context} ctx */
+/** @param {import('../context.js').Context} ctx */
 export function start(ctx) {
   const t = ctx.text.start;
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
@@ -38,6 +38,7 @@ export function start(ctx) {
         'nav',
         { class: 'row' },
         button(t.tape, 'tape', () => ctx.go('parts'), 'row'),
+        button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
         button(t.captures, 'captures', () => ctx.go('captures'), 'lesser'),
         button(t.limits, 'limits', () => ctx.go('limits'), 'lesser'),
         button(t.settings, 'settings', () => ctx.go('settings'), 'lesser'),

@@ -7,7 +7,7 @@ import { formatAngle, formatU } from '../units.js';
 import { frame } from './frame.js';
 import { Watch } from './watch.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx @param {{ hold: string }} params */
 export function turn(ctx, { hold }) {

@@ -9,7 +9,7 @@ import { Watch } from './watch.js';
 
 /** @typedef {import('../types.js').VehicleTerms} VehicleTerms */
 
-/** @param {import('../app.js').Context} ctx */
+/** @param {import('../context.js').Context} ctx */
 export function vehicle(ctx) {
   const t = ctx.text.vehicle;
   const fields = new Fields(t.notANumber);

@@ -3,7 +3,7 @@
 
 import { button, h, say } from '../dom.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const TICK_MS = 120;
 

@@ -6,7 +6,7 @@ import { tryoutLimits } from './limits.js';
 import { SimulatedPhone } from './phone.js';
 import { parseTrace, replay } from './replay.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const STEP_DEG = 4;
 const PLACES = /** @type {const} */ (['part', 'table', 'rail']);

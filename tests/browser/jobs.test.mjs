@@ -1,0 +1,241 @@
+// Several jobs: what is of one stays with it, through reloads and deletion; a database of the version
+// before becomes its first job.
+
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { words } from '../../web/words/jobs.js';
+import { axe, launch, serve, tap } from './harness.mjs';
+import { saved, tooWide, type } from './plan-page.mjs';
+
+let server;
+before(async () => {
+  server = await serve();
+});
+after(() => server.kill());
+
+async function open(t, options = {}) {
+  const b = await launch(options);
+  t.after(() => b.close());
+  b.page.setDefaultTimeout(8000);
+  await b.page.goto(server.url);
+  await b.page.waitForSelector('[data-screen="start"]');
+  return b;
+}
+
+async function again(page) {
+  await page.reload();
+  await page.waitForSelector('[data-screen="start"]');
+}
+
+/** Opens a section of the job that is open, from the first screen. */
+async function toSection(page, section) {
+  await tap(page, 'tape');
+  await tap(page, `section-${section}`);
+  await page.waitForSelector(`[data-screen="${section}"]`);
+}
+
+const names = (page) =>
+  page.$$eval('[data-screen="jobs"] [data-job] b', (all) => all.map((e) => e.textContent));
+
+/** Names the job whose card is shown, as a person types. */
+async function name(page, fields) {
+  await type(page, fields);
+  await page.waitForSelector('.saved[data-saved="yes"]');
+}
+
+test('what is of one job stays with it: numbers, limits, ticks, over a reload', async (t) => {
+  const { page, faults } = await open(t);
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  assert.equal((await names(page)).length, 1);
+  await tap(page, 'new-job');
+  await page.waitForSelector('[data-screen="job_card"]');
+  await name(page, { vehicle: 'Carrier 12', heater: 'H-7 no. 55', customer: 'Dune Haulage' });
+  await tap(page, 'open-job');
+  await page.waitForSelector('[data-screen="parts"]');
+  assert.equal(await page.textContent('h1'), 'Carrier 12');
+  await tap(page, 'section-place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '');
+  await type(page, { top_mm: '88' });
+  await saved(page);
+  await again(page);
+  await toSection(page, 'place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '88');
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await tap(page, 'open-job');
+  await page.waitForSelector('[data-screen="parts"]');
+  await tap(page, 'section-place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '61');
+  assert.deepEqual(faults, []);
+});
+
+test('search finds by any of the fields; the next vehicle begins with the limits, nothing measured', async (t) => {
+  const { page } = await open(t);
+  await tap(page, 'limits');
+  await page.fill('[id="f-pump_outlet-low_deg"]', '17');
+  await tap(page, 'save-limits');
+  await page.waitForTimeout(300);
+  await page.goBack();
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await name(page, { vehicle: 'Carrier 12', heater: 'H-7', customer: 'Dune Haulage' });
+  await tap(page, 'next-vehicle');
+  await page.waitForSelector('[data-screen="parts"]');
+  await tap(page, 'section-place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '');
+  await page.goBack();
+  await tap(page, 'limits');
+  assert.equal(await page.inputValue('[id="f-pump_outlet-low_deg"]'), '17');
+  await page.goBack();
+  await tap(page, 'jobs');
+  assert.equal((await names(page)).length, 2);
+  await type(page, { search: 'dune 12' });
+  assert.deepEqual(await names(page), ['Carrier 12']);
+  await type(page, { search: 'dune' });
+  assert.equal((await names(page)).length, 2);
+  await type(page, { search: 'nobody' });
+  assert.match(await page.textContent('.missing'), new RegExp(words.none));
+});
+
+test('put away and deleted jobs come back whole; deleting asks first', async (t) => {
+  const { page } = await open(t);
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await name(page, { vehicle: 'Carrier 12' });
+  await tap(page, 'archive');
+  await page.waitForSelector('[data-action="take-out"]');
+  await tap(page, 'delete');
+  await tap(page, 'keep-it');
+  await tap(page, 'delete');
+  assert.match(await page.textContent('main'), new RegExp(words.askDelete.slice(0, 30)));
+  await tap(page, 'do-delete');
+  await page.waitForSelector('[data-action="put-back"]');
+  assert.equal(await page.isDisabled('[data-action="open-job"]'), true);
+  await again(page);
+  // The only job is deleted: another one is open, and empty.
+  await toSection(page, 'place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '');
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('summary', { hasText: words.deleted }).click();
+  await page.locator('[data-job="1"] button').click();
+  await tap(page, 'put-back');
+  await page.waitForSelector('[data-action="take-out"]');
+  await tap(page, 'take-out');
+  await page.waitForSelector('[data-action="archive"]');
+  await tap(page, 'open-job');
+  await page.waitForSelector('[data-screen="parts"]');
+  await tap(page, 'section-place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '61');
+});
+
+test('a database of version 2 becomes the first job, with limits, numbers and photos', async (t) => {
+  const b = await launch();
+  t.after(() => b.close());
+  const { page } = b;
+  await page.goto(`${server.url}manifest.webmanifest`);
+  await page.evaluate(
+    () =>
+      new Promise((done, fail) => {
+        const open = indexedDB.open('plumbmark', 2);
+        open.onerror = () => fail(open.error);
+        open.onupgradeneeded = () => {
+          const db = open.result;
+          db.createObjectStore('captures', { keyPath: 'id', autoIncrement: true });
+          db.createObjectStore('kept');
+          db.createObjectStore('sheets', { keyPath: 'key' });
+          db.createObjectStore('photos', { keyPath: 'id', autoIncrement: true });
+        };
+        open.onsuccess = () => {
+          const db = open.result;
+          const tx = db.transaction(['kept', 'sheets', 'photos'], 'readwrite');
+          const limits = {
+            format: 'plumbmark-limits',
+            version: 2,
+            name: 'Unit H-7',
+            lines: [],
+            surfaces: [],
+            bounds: [],
+          };
+          tx.objectStore('kept').put(limits, 'limits');
+          tx.objectStore('sheets').put({
+            key: 'clearances',
+            system: 'metric',
+            typed: { top_mm: '73' },
+            half: {},
+            rows: [],
+            ticks: {},
+            photos: [1],
+            changed_at: '2026-05-05T10:00:00.000Z',
+          });
+          tx.objectStore('photos').put({
+            sheet: 'clearances',
+            about: 'x',
+            at: '2026-05-05',
+            blob: new Blob(['p']),
+          });
+          tx.oncomplete = () => {
+            db.close();
+            done(undefined);
+          };
+        };
+      }),
+  );
+  await page.goto(server.url);
+  await page.waitForSelector('[data-screen="start"]');
+  await toSection(page, 'place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '73');
+  const now = await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const open = indexedDB.open('plumbmark');
+        open.onsuccess = () => {
+          const db = open.result;
+          const tx = db.transaction(['jobs', 'photos']);
+          const [jobs, photos] = ['jobs', 'photos'].map((n) => tx.objectStore(n).getAll());
+          tx.oncomplete = () => {
+            db.close();
+            done({
+              stores: [...db.objectStoreNames],
+              jobs: jobs.result.map((j) => [j.id, j.limits?.name]),
+              photos: photos.result.map((p) => p.job_id),
+            });
+          };
+        };
+      }),
+  );
+  assert.deepEqual(now, {
+    stores: ['captures', 'entries', 'jobs', 'kept', 'photos'],
+    jobs: [[1, 'Unit H-7']],
+    photos: [1],
+  });
+});
+
+test('the list and a job’s card fit a phone and are clean for axe', async (t) => {
+  for (const colorScheme of ['light', 'dark']) {
+    const { page, faults } = await open(t, { colorScheme });
+    await tap(page, 'jobs');
+    await page.waitForSelector('[data-job]');
+    assert.equal(await tooWide(page), 0);
+    assert.deepEqual(await axe(page), []);
+    await page.locator('[data-job="1"] button').click();
+    await page.waitForSelector('[data-screen="job_card"]');
+    await tap(page, 'delete');
+    assert.equal(await tooWide(page), 0);
+    assert.deepEqual(await axe(page), []);
+    assert.deepEqual(faults, []);
+  }
+});

@@ -1,0 +1,86 @@
+// One job: what it is of and for whom; opened, begun again for the next vehicle, put away, deleted.
+
+import { button, h } from '../dom.js';
+import { frame } from '../screens/frame.js';
+import { words } from '../words/jobs.js';
+import { nameOf } from './jobs.js';
+
+/** @typedef {import('../context.js').Context} Context */
+/** @typedef {import('../types.js').Job} Job */
+
+const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installer']);
+
+/** @param {Context} ctx @param {{ job: Job }} params */
+export function jobCard(ctx, { job }) {
+  let now = job;
+  const saved = h('p', { class: 'source' }, h('span', { class: 'saved', role: 'status' }));
+  const state = /** @type {HTMLElement} */ (saved.firstChild);
+  const acts = h('div', {});
+  const tell = (/** @type {string} */ said, done = false) => {
+    state.textContent = said;
+    state.dataset.saved = done ? 'yes' : 'no';
+  };
+  /** @param {Partial<Job>} patch */
+  const keep = async (patch) => {
+    now = { ...now, ...patch };
+    tell(ctx.text.captured.saving);
+    try {
+      await ctx.keepJob(patch, job.id);
+      tell(ctx.text.captured.saved, true);
+    } catch (error) {
+      tell(ctx.storeWords(error));
+    }
+    show();
+  };
+  /** @param {Promise<void>} done */
+  const toJob = (done) =>
+    done.then(() => ctx.go('parts')).catch((error) => tell(ctx.storeWords(error)));
+  const next = () =>
+    toJob(
+      ctx.newJob({ heater: now.heater, installer: now.installer, customer: now.customer, limits: now.limits }),
+    );
+  const ask = () => {
+    acts.replaceChildren(
+      h('p', { class: 'caution' }, words.askDelete),
+      button(words.doDelete, 'do-delete', () => keep({ deleted_at: new Date().toISOString() }), 'row'),
+      button(words.keepIt, 'keep-it', show, 'row'),
+    );
+  };
+  const show = () => {
+    const away = now.deleted_at
+      ? [
+          h('p', { class: 'caution' }, words.isDeleted),
+          button(words.putBack, 'put-back', () => keep({ deleted_at: null }), 'row'),
+        ]
+      : [
+          button(words.next, 'next-vehicle', next, 'row'),
+          now.archived_at
+            ? button(words.takeOut, 'take-out', () => keep({ archived_at: null }), 'row')
+            : button(words.archive, 'archive', () => keep({ archived_at: new Date().toISOString() }), 'row'),
+          button(words.remove, 'delete', ask, 'row'),
+        ];
+    acts.replaceChildren(...away);
+    open.disabled = now.deleted_at !== null;
+  };
+  const open = button(words.openIt, 'open-job', () => toJob(ctx.openJob(job.id)));
+  const fields = FIELDS.map((name) => {
+    const input = h('input', {
+      type: 'text',
+      id: `f-${name}`,
+      'data-name': name,
+      value: now[name],
+      maxlength: 80,
+      autocomplete: 'off',
+      input: () => keep({ [name]: input.value.trim() }),
+    });
+    const [label, hint] = words.fields[name];
+    return h(
+      'div',
+      { class: 'field' },
+      h('label', { for: input.id }, label, h('small', {}, hint)),
+      input,
+    );
+  });
+  show();
+  return frame(ctx, 'job_card', nameOf(job), [...fields, saved, acts], [open]);
+}

@@ -1,0 +1,104 @@
+// All jobs: searched, opened, begun; put away and deleted ones a tap deeper.
+
+import { button, h } from '../dom.js';
+import { frame } from '../screens/frame.js';
+import { day } from '../units.js';
+import { words } from '../words/jobs.js';
+
+/** @typedef {import('../context.js').Context} Context */
+/** @typedef {import('../types.js').Job} Job */
+
+/** What a job is called. @param {Job} job */
+export const nameOf = (job) => job.vehicle || words.unnamed(day(job.created_at));
+
+/** @param {Job} job @param {string} wanted */
+function matches(job, wanted) {
+  const text = [job.vehicle, job.heater, job.customer, job.installer, day(job.created_at)].join(' ');
+  return wanted
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.toLowerCase().includes(word));
+}
+
+/** @param {Context} ctx @param {Job} job */
+function row(ctx, job) {
+  const sub = [job.heater, job.customer, words.changed(day(job.changed_at))].filter(Boolean);
+  return h(
+    'li',
+    { 'data-job': job.id },
+    h(
+      'button',
+      {
+        type: 'button',
+        class: 'row',
+        'data-action': 'job-card',
+        click: () => ctx.go('job_card', { job }),
+      },
+      h('span', { class: 'words' }, h('b', {}, nameOf(job)), h('small', {}, sub.join(', '))),
+      job.id === ctx.job.id ? h('span', { class: 'open-now' }, words.open) : null,
+    ),
+  );
+}
+
+/** A list under its title, a tap deeper. @param {Context} ctx @param {string} title @param {Job[]} jobs */
+function away(ctx, title, jobs) {
+  if (!jobs.length) return null;
+  const list = h('ul', { class: 'rows' }, ...jobs.map((j) => row(ctx, j)));
+  return h('details', {}, h('summary', {}, `${title} (${jobs.length})`), list);
+}
+
+/** @param {Context} ctx */
+export function jobs(ctx) {
+  const search = h('input', {
+    type: 'search',
+    id: 'f-search',
+    'data-name': 'search',
+    autocomplete: 'off',
+    maxlength: 80,
+  });
+  const lists = h('div', {});
+  const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
+  /** @type {Job[]} */ let all = [ctx.job];
+  const show = () => {
+    const found = all.filter((j) => matches(j, search.value)).reverse();
+    const here = found.filter((j) => !j.archived_at && !j.deleted_at);
+    lists.replaceChildren(
+      ...[
+        here.length
+          ? h('ul', { class: 'rows' }, ...here.map((j) => row(ctx, j)))
+          : h('p', { class: 'missing' }, words.none),
+        away(ctx, words.archived, found.filter((j) => j.archived_at && !j.deleted_at)),
+        away(ctx, words.deleted, found.filter((j) => j.deleted_at)),
+      ].filter((el) => el !== null),
+    );
+  };
+  search.addEventListener('input', show);
+  const begin = async () => {
+    try {
+      await ctx.newJob({ installer: ctx.job.installer, limits: null });
+      ctx.go('job_card', { job: ctx.job });
+    } catch (error) {
+      trouble.textContent = ctx.storeWords(error);
+      trouble.hidden = false;
+    }
+  };
+  show();
+  ctx.store
+    ?.jobs()
+    .then((jobs) => {
+      all = jobs;
+      show();
+    })
+    .catch(() => {});
+  return frame(
+    ctx,
+    'jobs',
+    words.title,
+    [
+      trouble,
+      h('div', { class: 'field' }, h('label', { for: 'f-search' }, words.search), search),
+      lists,
+    ],
+    [button(words.begin, 'new-job', begin)],
+  );
+}

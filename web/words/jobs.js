@@ -1,0 +1,33 @@
+// Words of the list of jobs.
+
+export const words = {
+  title: 'Jobs',
+  search: 'Search: vehicle, heater, customer, date',
+  none: 'No job like that.',
+  open: 'open now',
+  begin: 'New job',
+  archived: 'Put away',
+  deleted: 'Deleted',
+  /** @param {string} day */
+  unnamed: (day) => `Job of ${day}`,
+  /** @param {string} day */
+  changed: (day) => `changed ${day}`,
+  /** @type {Record<string, [string, string]>} */
+  fields: {
+    vehicle: ['Vehicle', 'plate, fleet number or name'],
+    heater: ['Heater', 'type and serial number, from its plate'],
+    customer: ['Customer', 'for whom'],
+    installer: ['Installer', 'who fits it'],
+  },
+  openIt: 'Open this job',
+  next: 'The same heater in the next vehicle: a new job with these limits, nothing measured',
+  archive: 'Put away',
+  takeOut: 'Take out again',
+  remove: 'Delete',
+  askDelete:
+    'Delete this job, with its captures, numbers and photos? It can be put back from the list of deleted ones.',
+  doDelete: 'Yes, delete it',
+  keepIt: 'No, keep it',
+  isDeleted: 'This job is deleted.',
+  putBack: 'Put it back',
+};
