@@ -54,6 +54,7 @@ export const text = {
     open: (n) => `${n} not checked`,
     all: 'All captures',
     jobs: 'All jobs',
+    record: 'Record',
     /** The order of the work. @type {Record<string, string>} */
     groups: {
       first: 'Before the first cut',

@@ -168,6 +168,7 @@
  * @property {number | null} level_ms when the vehicle's level had been read
  * @property {Blob | null} photo that shows which end is lower
  * @property {number[]} [photos] ids of others
+ * @property {{ who: string, at: string, reason: string }} [overruled] why it does not count
  *
  * One heater in one vehicle.
  * @typedef {object} Job

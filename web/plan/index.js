@@ -3,6 +3,7 @@
 
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
+import { record } from '../record/record.js';
 import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -37,6 +38,7 @@ export class Plan {
     job,
     jobs,
     job_card: jobCard,
+    record,
     unchecked,
     limits,
     place,

@@ -10,8 +10,8 @@ import { nameOf } from './jobs.js';
 
 const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installer']);
 
-/** @param {Context} ctx @param {{ job: Job }} params */
-export function jobCard(ctx, { job }) {
+/** @param {Context} ctx @param {{ job: Job, note?: string }} params */
+export function jobCard(ctx, { job, note }) {
   let now = job;
   const saved = h('p', { class: 'source' }, h('span', { class: 'saved', role: 'status' }));
   const state = /** @type {HTMLElement} */ (saved.firstChild);
@@ -37,12 +37,22 @@ export function jobCard(ctx, { job }) {
     done.then(() => ctx.go('parts')).catch((error) => tell(ctx.storeWords(error)));
   const next = () =>
     toJob(
-      ctx.newJob({ heater: now.heater, installer: now.installer, customer: now.customer, limits: now.limits }),
+      ctx.newJob({
+        heater: now.heater,
+        installer: now.installer,
+        customer: now.customer,
+        limits: now.limits,
+      }),
     );
   const ask = () => {
     acts.replaceChildren(
       h('p', { class: 'caution' }, words.askDelete),
-      button(words.doDelete, 'do-delete', () => keep({ deleted_at: new Date().toISOString() }), 'row'),
+      button(
+        words.doDelete,
+        'do-delete',
+        () => keep({ deleted_at: new Date().toISOString() }),
+        'row',
+      ),
       button(words.keepIt, 'keep-it', show, 'row'),
     );
   };
@@ -56,7 +66,12 @@ export function jobCard(ctx, { job }) {
           button(words.next, 'next-vehicle', next, 'row'),
           now.archived_at
             ? button(words.takeOut, 'take-out', () => keep({ archived_at: null }), 'row')
-            : button(words.archive, 'archive', () => keep({ archived_at: new Date().toISOString() }), 'row'),
+            : button(
+                words.archive,
+                'archive',
+                () => keep({ archived_at: new Date().toISOString() }),
+                'row',
+              ),
           button(words.remove, 'delete', ask, 'row'),
         ];
     acts.replaceChildren(...away);
@@ -82,5 +97,11 @@ export function jobCard(ctx, { job }) {
     );
   });
   show();
-  return frame(ctx, 'job_card', nameOf(job), [...fields, saved, acts], [open]);
+  return frame(
+    ctx,
+    'job_card',
+    nameOf(job),
+    [note && h('p', { class: 'caution', role: 'status' }, note), ...fields, saved, acts],
+    [open],
+  );
 }
