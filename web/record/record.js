@@ -18,6 +18,7 @@ import { nameOf } from './jobs.js';
 function fileName(ctx, end) {
   const name = nameOf(ctx.job)
     .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '')
     .slice(0, 40);
   return `${name}-${day(ctx.job.changed_at)}.${end}`;
 }
