@@ -27,8 +27,9 @@ import { unchecked } from './unchecked.js';
 /** The fuel's sheets, each with a screen of its own. */
 const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
-/** What is kept beside the sheets: facts of the whole job, steps of the first start. */
-const RECORDS = ['job', 'start'];
+/** What is kept beside the sheets: facts of the whole job, steps of the first start,
+ * signatures. */
+const RECORDS = ['job', 'start', 'signatures'];
 
 /** What the context has while this half is loaded. */
 export class Plan {

@@ -11,6 +11,9 @@ import { buildRecord, bytesOf } from './build.js';
 import { short } from './canonical.js';
 import { csvOf } from './csv.js';
 import { nameOf } from './jobs.js';
+import { paper } from './paper.js';
+import { pictures } from './pictures.js';
+import { signatureField } from './signature.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -39,7 +42,16 @@ export function record(ctx) {
       trouble.hidden = false;
     }
   };
-  withRecord(() => {});
+  const summary = ctx.text.parts.summary(count(itemsOf(ctx)));
+  const sheet = h('div', {});
+  const lay = (/** @type {Awaited<ReturnType<typeof buildRecord>>} */ r) =>
+    sheet.replaceChildren(paper(ctx, r, pictures(ctx), summary));
+  withRecord(lay);
+  const onPaper = () =>
+    withRecord((r) => {
+      lay(r);
+      print();
+    });
   const json = () =>
     withRecord((r) => handOut(fileName(ctx, 'json'), 'application/json', bytesOf(r)));
   const table = () => withRecord((r) => handOut(fileName(ctx, 'csv'), 'text/csv', csvOf(r)));
@@ -48,12 +60,17 @@ export function record(ctx) {
     'record',
     words.title,
     [
-      h('p', { class: 'summary' }, ctx.text.parts.summary(count(itemsOf(ctx)))),
+      h('p', { class: 'summary' }, summary),
       ...words.claims.slice(0, 2).map((c) => h('p', { class: 'source' }, c)),
       trouble,
       h('p', {}, `${words.sum}: `, sum),
       h('p', { class: 'source' }, words.claims[4]),
+      h('h2', {}, words.sign.title),
+      signatureField(ctx, 'installer'),
+      signatureField(ctx, 'customer'),
+      button(words.print, 'record-print', onPaper, 'row'),
       button(words.table, 'record-csv', table, 'row'),
+      sheet,
     ],
     [button(words.handOver, 'record-json', json)],
   );

@@ -4,7 +4,8 @@
 
 /** @typedef {Record<string, any>} Schema */
 
-const LONGEST_TEXT = 4000;
+/** A signature is the longest. */
+const LONGEST_TEXT = 8000;
 /** @param {number} [longest] @returns {Schema} */
 const text = (longest = LONGEST_TEXT) => ({ type: 'string', maxLength: longest });
 const when = { type: 'string', maxLength: 40 };
