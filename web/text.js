@@ -55,6 +55,7 @@ export const text = {
     all: 'All captures',
     jobs: 'All jobs',
     record: 'Record',
+    again: 'Checked again',
     /** The order of the work. @type {Record<string, string>} */
     groups: {
       first: 'Before the first cut',

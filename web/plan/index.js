@@ -1,6 +1,7 @@
 // The tape-measure half of the page, loaded when it is first wanted: its screens, its words, what
 // was typed into its sheets.
 
+import { again } from '../record/again.js';
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
 import { record } from '../record/record.js';
@@ -40,6 +41,7 @@ export class Plan {
     jobs,
     job_card: jobCard,
     record,
+    again,
     unchecked,
     limits,
     place,

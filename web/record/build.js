@@ -92,6 +92,7 @@ export async function buildRecord(ctx) {
       installer: job.installer,
       created_at: job.created_at,
       changed_at: job.changed_at,
+      before: job.before ?? null,
       tryout: ctx.tryout,
     },
     limits: job.limits,

@@ -3,12 +3,18 @@
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { words } from '../words/jobs.js';
+import { buildRecord } from './build.js';
 import { nameOf } from './jobs.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Job} Job */
 
 const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installer']);
+
+/** What a check told, to be looked at beside the next one.
+ * @param {import('./rows.js').CheckRow} check */
+const told = ({ id, what, value, u, unit, at }) =>
+  value === null || u === null ? [] : [{ id, what, value, u, unit, at }];
 
 /** @param {Context} ctx @param {{ job: Job, note?: string }} params */
 export function jobCard(ctx, { job, note }) {
@@ -44,6 +50,21 @@ export function jobCard(ctx, { job, note }) {
         limits: now.limits,
       }),
     );
+  const again = async () => {
+    try {
+      if (ctx.job.id !== job.id) await ctx.openJob(job.id);
+      await ctx.loadPlan();
+      const { sha256, checks } = await buildRecord(ctx);
+      const { vehicle, heater, customer, installer, limits } = now;
+      await ctx.newJob({
+        ...{ vehicle, heater, customer, installer, limits },
+        before: { sha256, checks: checks.flatMap(told) },
+      });
+      ctx.go('again');
+    } catch (error) {
+      tell(ctx.storeWords(error));
+    }
+  };
   const ask = () => {
     acts.replaceChildren(
       h('p', { class: 'caution' }, words.askDelete),
@@ -63,6 +84,7 @@ export function jobCard(ctx, { job, note }) {
           button(words.putBack, 'put-back', () => keep({ deleted_at: null }), 'row'),
         ]
       : [
+          button(words.again, 'check-again', again, 'row'),
           button(words.next, 'next-vehicle', next, 'row'),
           now.archived_at
             ? button(words.takeOut, 'take-out', () => keep({ archived_at: null }), 'row')

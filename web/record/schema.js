@@ -95,6 +95,14 @@ const photo = object({
   at: when,
   jpeg_base64: text(8_000_000),
 });
+const beforeRow = object({
+  id: text(120),
+  what: text(),
+  value: number,
+  u: number,
+  unit: text(20),
+  at: orNull(when),
+});
 const job = object({
   vehicle: text(),
   heater: text(),
@@ -102,6 +110,7 @@ const job = object({
   installer: text(),
   created_at: when,
   changed_at: when,
+  before: orNull(object({ sha256: text(64), checks: list(beforeRow, 4000) })),
   tryout: flag,
 });
 

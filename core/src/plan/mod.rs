@@ -16,6 +16,7 @@ pub mod ducts;
 pub mod form;
 pub mod fuel;
 pub mod kind;
+pub mod moved;
 pub mod place;
 pub mod propagate;
 pub mod row;
