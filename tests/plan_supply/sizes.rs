@@ -104,7 +104,10 @@ fn the_first_within_has_all_thicker_ones_within() {
     // A limit that is not entered leaves every size open.
     assert_eq!(smallest(&worked, Series::Area, NONE, 11.5), None);
     let open = verdicts(&worked, COUNT - 1, NONE, 11.5);
-    assert_eq!(open, [Verdict::NotProven, Verdict::NotProven, Verdict::Within]);
+    assert_eq!(
+        open,
+        [Verdict::NotProven, Verdict::NotProven, Verdict::Within]
+    );
     // The conductor that is there is not the alternatives' business.
     let four = code(Series::Area, 4.0);
     assert_eq!(told(Cable, &invented())[4], four);
