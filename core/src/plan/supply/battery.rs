@@ -20,7 +20,7 @@ row! {
         /// Share of it that is left in the cold.
         cold: Kind::new(Unit::Ratio, 0.1, 1.0).give_or_take(0.05, 0.0),
         /// While the heater runs, on average.
-        running_a: Kind::new(Unit::A, 0.01, 100.0).give_or_take(0.1, 0.03),
+        average_a: Kind::new(Unit::A, 0.01, 100.0).give_or_take(0.1, 0.03),
         /// What flows besides, all the time.
         standby_a: AMPERES.give_or_take(0.02, 0.1),
         /// Starts from full to empty.
@@ -51,10 +51,12 @@ row! {
         after_ah: Kind::result(Unit::Ah),
         /// Current that the capacity is for: above it, there is less.
         rated_a: Kind::result(Unit::A),
-        /// Hours of running; below zero: starts and after-runs alone take more than there is.
+        /// Hours of running; below zero: starts and after-runs alone take more than there is. None
+        /// where the current is above the capacity's own and Peukert's exponent is not told.
         lasts_h: Kind::result(Unit::H),
-        /// Beyond what is wanted. None where the current is above the capacity's own and Peukert's
-        /// exponent is not told: it is then an upper bound.
+        /// At most so many, where that is all that is known.
+        lasts_at_most_h: Kind::result(Unit::H),
+        /// Beyond what is wanted.
         spare_h: Kind::result(Unit::H),
         /// At most so much beyond what is wanted, where that is all that is known.
         spare_at_most_h: Kind::result(Unit::H),
@@ -63,8 +65,8 @@ row! {
 
 /// Time to spare, or at most so much.
 pub const CHECKS: &[Checked] = &[
-    Checked::new(5, BoundId::SpareTime),
-    Checked::only_beyond(6, BoundId::SpareTime),
+    Checked::new(6, BoundId::SpareTime),
+    Checked::only_beyond(7, BoundId::SpareTime),
 ];
 
 /// Hours from full to empty at `amperes` of a battery that gives `capacity_ah` in `rated_h`:
@@ -116,19 +118,23 @@ pub fn battery(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     };
     let (starts_ah, starts_share) = taken(of.start_a, of.start_min);
     let (after_ah, after_share) = taken(of.after_a, of.after_min);
-    let draw_a = of.running_a + of.standby_a;
+    let draw_a = of.average_a + of.standby_a;
     let rated_a = of.capacity_ah / of.rated_h;
-    let lasts_h = (of.usable * of.cold - starts_share - after_share) * whole_h(draw_a);
-    let spare_h = lasts_h - of.wanted_h;
-    let bounded = of.peukert.is_nan() && draw_a > rated_a;
+    let hours = (of.usable * of.cold - starts_share - after_share) * whole_h(draw_a);
+    let (lasts_h, lasts_at_most_h) = if of.peukert.is_nan() && draw_a > rated_a {
+        (f64::NAN, hours)
+    } else {
+        (hours, f64::NAN)
+    };
     BatteryGiven {
         usable_ah: of.capacity_ah * of.usable * of.cold,
         starts_ah,
         after_ah,
         rated_a,
         lasts_h,
-        spare_h: if bounded { f64::NAN } else { spare_h },
-        spare_at_most_h: if bounded { spare_h } else { f64::NAN },
+        lasts_at_most_h,
+        spare_h: lasts_h - of.wanted_h,
+        spare_at_most_h: lasts_at_most_h - of.wanted_h,
     }
     .write(to);
     Ok(())
