@@ -65,8 +65,8 @@ export function circuitPicture(form, worked) {
     s('path', { d: `M64 ${TOP - 7}h34v14h-34z`, class: 'outline thin' }),
     ...battery(LEFT, 108),
     ...back,
-    s('path', { d: `M${RIGHT - 36} 90h72v56h-72z`, class: 'outline' }),
-    s('path', { d: `M${RIGHT - 36} 152h72`, class: 'dimension', 'data-verdict': verdict }),
+    s('path', { d: `M${RIGHT - 40} 90h80v56h-80z`, class: 'outline' }),
+    s('path', { d: `M${RIGHT - 40} 153h80`, class: 'dimension', 'data-verdict': verdict }),
     ...label(RIGHT, 132, t.heater, of('heater_start_v')),
     ...label(LEFT + 28, 132, t.battery, typed(form, 'start_supply_v'), 'start'),
     ...label(81, TOP - 14, t.joints, of('start_joints_v')),
@@ -95,7 +95,7 @@ export function bankPicture(form, worked) {
   const isPair = form.field('nominal').input.value === '1';
   const answers = worked && !worked.refused ? worked.answers : [];
   const isWrong = answers.some((a) => a.result.name === 'missed_v' && a.verdict === 'beyond');
-  const of = (/** @type {string} */ name) => told(form, worked, name);
+  const of = (/** @type {string} */ name) => typed(form, name);
   const [x, top, bottom] = [124, 14, 166];
   const posts = isPair ? [34, 108] : [70];
   const ends = [top, ...posts.flatMap((y) => [y, y + 30]), bottom];

@@ -139,7 +139,7 @@ export const sheets = {
     fields: {
       capacity_ah: ['It holds', 'its label, less what age has taken'],
       rated_h: ['In so many hours', 'that the label’s capacity is for'],
-      usable: ['Share that may be used', 'its own paper, such as 0.6'],
+      usable: ['Share that may be used', 'its own paper; 0 to 1'],
       cold: ['Share left in the cold', 'its own paper; 1 when warm'],
       average_a: ['Heater, on average', 'through the night, not at its highest'],
       standby_a: ['All else on it', 'controller, alarm, fridge; 0 for none'],
