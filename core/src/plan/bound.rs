@@ -196,8 +196,7 @@ bounds! {
         StandingWater "standing_water_mm" Flue Mm NONE => 0.0,
         /// Current that a conductor can carry beyond its fuse.
         SpareCurrent "spare_current_a" Supply A 0.0 => NONE,
-        /// Voltage that a take-off misses of its bank, or has beyond it: one across the whole bank
-        /// misses nothing while no current flows.
+        /// Voltage that a take-off misses of its bank while no current flows.
         MissedVoltage "missed_voltage_v" Supply V 0.0 => 0.0,
         /// Time that a battery lasts beyond what is wanted.
         SpareTime "spare_time_h" Supply H 0.0 => NONE,
@@ -278,9 +277,8 @@ fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let share = (u / value).abs();
     let (up, down) = match given.unit {
         Unit::Mm => (0.005, 0.0),
-        // Volts lost in joints stay as uncertain where a cable becomes shorter.
         Unit::M | Unit::Celsius | Unit::V => (share, 0.0),
-        // Spare amperes and hours lie about zero: U goes with what they are the difference of.
+        // What is to spare lies about zero: its U goes with what it is the difference of.
         Unit::A => (0.06, 0.0),
         Unit::H => (0.3, 0.0),
         _ => (share, share),

@@ -83,8 +83,10 @@ pub fn full_h(amperes: f64, capacity_ah: f64, rated_h: f64, exponent: f64) -> f6
     }
 }
 
-/// Places of what starts need.
+/// Place of the current during start.
 const START: usize = 7;
+/// Place of the current in the after-run.
+const AFTER: usize = 9;
 
 /// The sheet.
 pub const SHEET: Declared =
@@ -98,29 +100,11 @@ pub const SHEET: Declared =
 /// Starts without their currents and times ([`crate::plan::kind::Problem::Missing`]).
 pub fn battery(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     let of = Battery::read(x);
-    let short = [of.start_a, of.start_min, of.after_a, of.after_min];
-    let none = of.starts < 0.5;
-    if !none {
-        for (i, &value) in short.iter().enumerate() {
-            needed(value, START + i)?;
-        }
-    }
-    let exponent = if of.peukert.is_nan() { 1.0 } else { of.peukert };
-    let whole_h = |amperes| full_h(amperes, of.capacity_ah, of.rated_h, exponent);
-    // Charge and share of a whole discharge that all of one kind take.
-    let taken = |amperes: f64, minutes: f64| {
-        let hours = of.starts * minutes / 60.0;
-        if none {
-            (0.0, 0.0)
-        } else {
-            (amperes * hours, hours / whole_h(amperes))
-        }
-    };
-    let (starts_ah, starts_share) = taken(of.start_a, of.start_min);
-    let (after_ah, after_share) = taken(of.after_a, of.after_min);
+    let (starts_ah, starts_share) = of.taken(of.start_a, of.start_min, START)?;
+    let (after_ah, after_share) = of.taken(of.after_a, of.after_min, AFTER)?;
     let draw_a = of.average_a + of.standby_a;
     let rated_a = of.capacity_ah / of.rated_h;
-    let hours = (of.usable * of.cold - starts_share - after_share) * whole_h(draw_a);
+    let hours = (of.usable * of.cold - starts_share - after_share) * of.whole_h(draw_a);
     let (lasts_h, lasts_at_most_h) = if of.peukert.is_nan() && draw_a > rated_a {
         (f64::NAN, hours)
     } else {
@@ -138,4 +122,25 @@ pub fn battery(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
     }
     .write(to);
     Ok(())
+}
+
+impl Battery {
+    /// Hours of a whole discharge.
+    fn whole_h(&self, amperes: f64) -> f64 {
+        let told = !self.peukert.is_nan();
+        let exponent = if told { self.peukert } else { 1.0 };
+        full_h(amperes, self.capacity_ah, self.rated_h, exponent)
+    }
+
+    /// Charge, and share of a whole discharge, that all starts or all after-runs take; `place` is
+    /// that of their current, and their time is next to it.
+    fn taken(&self, amperes: f64, minutes: f64, place: usize) -> Result<(f64, f64), Refusal> {
+        if self.starts < 0.5 {
+            return Ok((0.0, 0.0));
+        }
+        needed(amperes, place)?;
+        needed(minutes, place + 1)?;
+        let hours = self.starts * minutes / 60.0;
+        Ok((amperes * hours, hours / self.whole_h(amperes)))
+    }
 }
