@@ -13,7 +13,7 @@ import { tick } from './ticks.js';
 import { valueAndU, withUnit } from './units.js';
 import { way } from './way.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */
 
 /** The sheets, each with a screen of its own, in the order of the work. */
