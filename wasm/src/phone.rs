@@ -1,7 +1,7 @@
 //! This phone's zero and calibration across the border.
 
-use crate::page::page;
 use crate::live::reading;
+use crate::page::page;
 use crate::refusals::{UNKNOWN, coded, known};
 use plumbmark::calibration::Calibration;
 use plumbmark::findings::{Device, Finding, Findings, Key};

@@ -1,8 +1,8 @@
 //! The vehicle's level across the border. Its checks are read like the others, two places further
 //! on: see `number`.
 
-use crate::page::page;
 use crate::live::reading;
+use crate::page::page;
 use crate::refusals::{UNKNOWN, coded, known};
 use plumbmark::level::Level;
 use plumbmark::vehicle::{Pointing, VehicleTerms};
