@@ -5,7 +5,7 @@ import { frame } from '../screens/frame.js';
 import { words } from '../words/fuel.js';
 import { sheets } from '../words/fuel-sheets.js';
 import { linePicture } from './fuel-line.js';
-import { push } from './fuel-shared.js';
+import { push } from './shared-numbers.js';
 import { tankPicture } from './fuel-tank.js';
 import { SheetForm } from './sheet.js';
 

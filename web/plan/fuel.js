@@ -5,7 +5,7 @@ import { frame } from '../screens/frame.js';
 import { words } from '../words/fuel.js';
 import { sheets } from '../words/fuel-sheets.js';
 import { bubblePicture } from './fuel-bubble.js';
-import { push } from './fuel-shared.js';
+import { push } from './shared-numbers.js';
 import { SheetForm } from './sheet.js';
 import { tick } from './ticks.js';
 import { way } from './way.js';

@@ -20,6 +20,7 @@ import { entered } from './limit-set.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
 import { itemsOf } from './state.js';
+import { SUPPLY, supply, supplySheet } from './supply.js';
 import { support } from './support.js';
 import { unchecked } from './unchecked.js';
 
@@ -51,6 +52,8 @@ export class Plan {
     ducts,
     fuel,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
+    supply,
+    ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),
   };
   /** @type {Map<string, Kept>} */ #kept = new Map();
 

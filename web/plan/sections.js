@@ -8,6 +8,8 @@ import { words as fuel } from '../words/fuel.js';
 import { sheets as fuelSheets } from '../words/fuel-sheets.js';
 import { facts } from '../words/job.js';
 import { words as place } from '../words/place.js';
+import { words as supply } from '../words/supply.js';
+import { sheets as supplySheets } from '../words/supply-sheets.js';
 import { sheets as supportSheets, words as support } from '../words/support.js';
 
 /**
@@ -26,4 +28,5 @@ export const SECTIONS = {
   support: { sheets: supportSheets, ticks: { support: support.tick } },
   ducts: { sheets: ducts, ticks: {} },
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
+  supply: { sheets: supplySheets, ticks: supply.tick },
 };

@@ -32,6 +32,8 @@ import { Working } from './working.js';
  * @property {Record<string, string>} results
  * @property {Record<string, string>} [how] formula and source of a result, for the working
  * @property {Record<string, (by: string, more: boolean) => string>} [change] by limit: what to do
+ * @property {string[]} [tabled] numbers and results of rows that a table of the screen shows in
+ *   place of the working
  * @property {string[]} [silent] results that nobody misses where they have no number
  * @property {Record<string, string>} [advice] by result and verdict, where no change of a number is
  *   the way: `at_least_mm.beyond`

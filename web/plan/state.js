@@ -49,8 +49,11 @@ function ofSheet(ctx, section, sheet) {
       !alternative &&
       !told.some((a) => a.bound === bound && a.result.output === output),
   );
+  // What can only find it beyond, and does not, says nothing beside what can do both.
+  const both = told.some((a) => !a.only_beyond);
+  const counted = told.filter((a) => !both || !a.only_beyond || a.verdict === 'beyond');
   return [
-    ...told.map((a) => ({
+    ...counted.map((a) => ({
       section,
       group: sheet,
       title: titleOf(words, a),

@@ -49,6 +49,8 @@ const UNITS = {
   mohm: { metric: { label: 'mΩ' } },
   per_h: { metric: { label: '/h' } },
   ppm: { metric: { label: 'ppm' } },
+  ohm_per_km: { metric: { label: 'Ω/km' }, us: { label: 'Ω/1000 ft', per: 1 / 0.3048 } },
+  percent: { metric: { label: '%' } },
 };
 
 /** @param {string} unit @param {System} system @returns {Shown} */

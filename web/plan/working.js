@@ -21,17 +21,24 @@ export class Working {
 
   /** @param {import('./model.js').Result[] | null} results */
   show(results) {
-    const told = (results ?? []).filter((r) => Number.isFinite(r.value) && r.unit !== 'choice');
+    const told = (results ?? []).filter(
+      (r) => Number.isFinite(r.value) && r.unit !== 'choice' && !this.#isTabled(r),
+    );
     const given = results ? this.#given() : [];
     this.el.hidden = told.length === 0;
     this.body.replaceChildren(...given, ...told.map((r) => this.#result(r)));
+  }
+
+  /** @param {{ name: string }} number */
+  #isTabled({ name }) {
+    return this.form.words.tabled?.includes(name) ?? false;
   }
 
   #given() {
     const { ctx, x, half } = this.form;
     const { system } = ctx.settings;
     return this.form.all.flatMap((field, i) => {
-      if (Number.isNaN(x[i]) || isSpread(field.entry)) return [];
+      if (Number.isNaN(x[i]) || isSpread(field.entry) || this.#isTabled(field.entry)) return [];
       const { unit, name, half_width, half_share } = field.entry;
       const assumed = half_width + half_share * Math.abs(x[i]);
       const width = Number.isNaN(half[i]) ? assumed : half[i];

@@ -16,6 +16,7 @@ const ORDER = {
   air: ['ducts'],
   fuel: ['fuel', 'pump', 'filter'],
   flue: ['pipe'],
+  supply: ['supply'],
 };
 /** The short path: what the phone reads, and what it needs for that. */
 const ANGLES = ['limits', 'level', 'heater', 'pump', 'filter', 'pipe'];

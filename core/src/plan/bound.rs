@@ -196,6 +196,8 @@ bounds! {
         StandingWater "standing_water_mm" Flue Mm NONE => 0.0,
         /// Current that a conductor can carry beyond its fuse.
         SpareCurrent "spare_current_a" Supply A 0.0 => NONE,
+        /// Voltage that a take-off misses of its bank while no current flows.
+        MissedVoltage "missed_voltage_v" Supply V 0.0 => 0.0,
         /// Time that a battery lasts beyond what is wanted.
         SpareTime "spare_time_h" Supply H 0.0 => NONE,
         /// Time that a test took beyond what it takes at least.
@@ -275,7 +277,10 @@ fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let share = (u / value).abs();
     let (up, down) = match given.unit {
         Unit::Mm => (0.005, 0.0),
-        Unit::M | Unit::Celsius => (share, 0.0),
+        Unit::M | Unit::Celsius | Unit::V => (share, 0.0),
+        // What is to spare lies about zero: its U goes with what it is the difference of.
+        Unit::A => (0.06, 0.0),
+        Unit::H => (0.3, 0.0),
         _ => (share, share),
     };
     let u_at = |after: f64| u + (after - value) * if after > value { up } else { down };

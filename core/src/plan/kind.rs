@@ -83,6 +83,10 @@ pub enum Unit {
     PerH,
     /// Millionths of a volume.
     Ppm,
+    /// Ohm a kilometre, or milliohm a metre.
+    OhmPerKm,
+    /// Hundredths.
+    Percent,
 }
 
 /// What a row's numbers are, in order. By reference, since many are alike.

@@ -4,6 +4,7 @@ use super::ducts::{air_flow, duct, grille};
 use super::form::{Declared, Form, Names};
 use super::fuel::{bubble, burn, fuel_pressure, fuel_run, prime, tank};
 use super::place::{clearance, cut, fit, support, twist};
+use super::supply::{bank, battery, cable, fuse};
 
 macro_rules! sheets {
     ($($(#[$doc:meta])* $sheet:ident $declared:path,)*) => {
@@ -71,4 +72,12 @@ sheets! {
     Tank tank::SHEET,
     /// Consumption.
     Burn burn::SHEET,
+    /// What the cable costs.
+    Cable cable::SHEET,
+    /// Fuse and conductor.
+    Fuse fuse::SHEET,
+    /// Where the supply is taken.
+    Bank bank::SHEET,
+    /// Hours on the battery.
+    Battery battery::SHEET,
 }

@@ -62,10 +62,19 @@ pub const USAGE: &[Known] = &[
 ];
 
 /// Laws, each with the vehicles that it is for. Elsewhere an orientation.
-pub const LAW: &[Known] = &[Known {
-    basis: Basis::Law,
-    // Exhausts are to be insulated where closer than 450 mm (18 in) to combustibles.
-    source: "46 CFR 144.415",
-    vehicles: "US towing vessels",
-    ..at_least(BoundId::ExhaustToCombustible, 450.0)
-}];
+pub const LAW: &[Known] = &[
+    Known {
+        basis: Basis::Law,
+        // Exhausts are to be insulated where closer than 450 mm (18 in) to combustibles.
+        source: "46 CFR 144.415",
+        vehicles: "US towing vessels",
+        ..at_least(BoundId::ExhaustToCombustible, 450.0)
+    },
+    Known {
+        basis: Basis::Law,
+        // At the source, or within 7 in along the conductor; 40 in where that is sheathed.
+        source: "33 CFR 183.455",
+        vehicles: "US petrol boats",
+        ..at_most(BoundId::FuseToBattery, 177.8)
+    },
+];

@@ -1,4 +1,4 @@
-// Numbers that several of the fuel's sheets ask are typed once: what is typed on one goes to the
+// Numbers that several sheets of a section ask are typed once: what is typed on one goes to the
 // others. How well each is known stays its own: a bore is a name on one sheet and a real hole on
 // another.
 
@@ -7,7 +7,11 @@ import { sheetEntry } from './model.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
-const SHEETS = ['fuel_run', 'fuel_pressure', 'prime', 'bubble', 'burn'];
+/** Sheets that ask the same numbers. */
+const FELLOWS = [
+  ['fuel_run', 'fuel_pressure', 'prime', 'bubble', 'burn'],
+  ['cable', 'fuse', 'battery'],
+];
 /** Called otherwise elsewhere. @type {Record<string, string>} */
 const SAME = { bore_mm: 'suction_bore_mm' };
 
@@ -27,7 +31,9 @@ function keptOf(ctx, sheet) {
 
 /** Fields of the other sheets that mean the same. @param {Context} ctx @param {string} sheet @param {string} name */
 function fellows(ctx, sheet, name) {
-  return SHEETS.filter((s) => s !== sheet).flatMap((s) => {
+  const others = FELLOWS.find((all) => all.includes(sheet)) ?? [];
+  return others.flatMap((s) => {
+    if (s === sheet) return [];
     const { kept, record, inputs } = keptOf(ctx, s);
     const own = inputs.find((i) => meaning(i.name) === meaning(name));
     return own ? [{ kept, record, name: own.name }] : [];
