@@ -9,7 +9,7 @@ use plumbmark::plan::work::{Given, Worked};
 pub const NONE: f64 = f64::NAN;
 /// Numbers of the sheet before its legs, and of a leg.
 pub const FIXED: usize = 9;
-pub const WIDTH: usize = 13;
+pub const WIDTH: usize = 15;
 /// Results of the sheet before those of its legs, and of a leg.
 pub const OWN: usize = 3;
 pub const EACH: usize = 6;
@@ -24,8 +24,8 @@ pub struct Leg {
     pub clear: f64,
     pub drain: f64,
     pub zero_of: f64,
-    /// Standard uncertainties: combined, zero, scale, level.
-    pub u: [f64; 4],
+    /// Standard uncertainties: combined, zero, scale, datum, heading, rake.
+    pub u: [f64; 6],
     pub half_deg: f64,
     pub half_m: f64,
 }
@@ -41,7 +41,7 @@ impl Leg {
             clear: NONE,
             drain: NONE,
             zero_of: 0.0,
-            u: [NONE; 4],
+            u: [NONE; 6],
             half_deg: 0.0,
             half_m: 0.0,
         }
@@ -60,7 +60,7 @@ impl Leg {
     pub const fn read(deg: f64, m: f64, combined_u_deg: f64, zero_u_deg: f64) -> Self {
         Self {
             zero_of: 1.0,
-            u: [combined_u_deg, zero_u_deg, 0.0, NONE],
+            u: [combined_u_deg, zero_u_deg, 0.0, NONE, NONE, NONE],
             ..Self::exact(deg, m)
         }
     }

@@ -11,7 +11,7 @@ import numpy as np
 from scipy.spatial.transform import Rotation
 
 NONE = math.nan
-FIXED, WIDTH, OWN, EACH = 9, 13, 3, 6
+FIXED, WIDTH, OWN, EACH = 9, 15, 3, 6
 HEIGHT, ALONG, STANDING, DEPTH, REMEDY, DRAIN = range(EACH)
 ROOT3 = math.sqrt(3)
 
@@ -25,14 +25,14 @@ def run(answers):
 
 
 class Pipe:
-    """Legs as arrays; `u` are combined, zero, scale and level; group 0 was not read by a phone."""
+    """Legs as arrays; `u` are combined, zero, scale, datum, heading and rake; group 0 was not read by a phone."""
 
     def __init__(self, rng, n, steep=25.0, drains=0.0):
         self.deg = rng.uniform(-steep, steep, n)
         self.m = rng.uniform(0.05, 1.5, n)
         self.bend = rng.uniform(0, 120, n)
         self.group = rng.integers(0, 4, n)
-        parts = rng.uniform(0, 0.5, (3, n)) * (rng.random((3, n)) < 0.7)
+        parts = rng.uniform(0, 0.4, (5, n)) * (rng.random((5, n)) < 0.6)
         own = rng.uniform(0.05, 0.8, n)
         # As reports tell it: their own zero and scale are part of the combined one.
         self.u = np.vstack([np.sqrt((parts**2).sum(axis=0) + own**2), parts])
@@ -46,7 +46,7 @@ class Pipe:
         x, half = [0, NONE, NONE, NONE, NONE, 1, 0, 0, 0], [NONE] * FIXED
         for i in range(len(deg)):
             where = [0, 1, 4] if self.drained[i] else [NONE] * 3
-            u = self.u[:, i] if self.group[i] else [NONE] * 4
+            u = self.u[:, i] if self.group[i] else [NONE] * 6
             x += [deg[i], m[i], self.bend[i], *where, self.group[i], *u, 0, 0]
             half += [self.half_deg[i], self.half_m[i], 0] + [NONE] * (WIDTH - 3)
         return x, half
@@ -158,8 +158,8 @@ def sways(answers, rng, n=500):
     for _ in range(n):
         period, roll = rng.uniform(1, 12), rng.uniform(0.2, 8)
         averaged = period * (rng.integers(10, 40) + 0.5)
-        x = [1, 1, period, averaged, roll, NONE, 0, 0, 0, -4, 1, 0] + [NONE] * 3 + [0] + [NONE] * 4 + [0, 0]
-        cases.append((x, [0] * (FIXED + 2) + [0] * 9 + [ROOT3, 1]))
+        x = [1, 1, period, averaged, roll, NONE, 0, 0, 0, -4, 1, 0] + [NONE] * 3 + [0] + [NONE] * 6 + [0, 0]
+        cases.append((x, [0] * (FIXED + WIDTH - 2) + [ROOT3, 1]))
         t = (np.arange(4000) + 0.5) / 4000 * averaged
         phases = np.linspace(0, 2 * np.pi, 24, endpoint=False)
         means = np.sin(2 * np.pi * t[None] / period + phases[:, None]).mean(axis=1)

@@ -51,16 +51,20 @@ row! {
         clear: NO_YES,
         /// Bore of the drain where it starts; empty: there is none.
         drain_bore_mm: fuel_run::BORE.or_none(),
-        /// Which readings share their zero with this one: 0 not read by a phone, 1 to 3.
-        zero_of: Kind::choice(4),
+        /// Which readings share their zero with this one: 0 or empty not read by a phone, 1 to 3.
+        zero_of: Kind::choice(4).or_none(),
         /// Standard uncertainty of the reading, all in all.
         combined_u_deg: STANDARD,
         /// Of that, by the phone's zero.
         zero_u_deg: STANDARD,
         /// By its scale.
         scale_u_deg: STANDARD,
-        /// By the reading of the vehicle's own level.
-        level_u_deg: STANDARD,
+        /// By the reading of the vehicle's own level, where it is answered in the vehicle.
+        datum_u_deg: STANDARD,
+        /// By the leg's heading in the vehicle.
+        heading_u_deg: STANDARD,
+        /// By load and springs, the vehicle's level against its rail.
+        rake_u_deg: STANDARD,
         /// What is this reading's own.
         own_spread: SPREAD,
         /// What rolling leaves in its mean.
@@ -168,14 +172,20 @@ impl Pipe {
 impl Leg {
     /// Its elevation, degrees, where its errors lie as their spreads say.
     ///
-    /// Errors of zero, scale and vehicle level move together in all readings of a group, as if
+    /// Errors of zero, scale and what the vehicle's level leaves move together in all readings of a group, as if
     /// fully correlated. That bounds the uncertainty of every sum with positive weights, such as a
     /// height, from above (JCGM 100 §5.2.2): no covariance exceeds the product of both. The rest of
     /// the reading's variance is its own.
     #[must_use]
     pub fn elevation(&self, pipe: &Pipe, sway_deg: f64) -> f64 {
         let known = |u: f64| if u.is_nan() { 0.0 } else { u * u };
-        let shared = [self.zero_u_deg, self.scale_u_deg, self.level_u_deg];
+        let shared = [
+            self.zero_u_deg,
+            self.scale_u_deg,
+            self.datum_u_deg,
+            self.heading_u_deg,
+            self.rake_u_deg,
+        ];
         let shared = if self.zero_of > 0.0 {
             shared.into_iter().map(known).sum()
         } else {
