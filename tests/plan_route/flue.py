@@ -142,10 +142,9 @@ def flooded(answers, rng, n=2500):
         for i, depth in enumerate(got[:, DEPTH]):
             beside = [all_along[40 * i + 1]] + ([all_along[40 * i - 1]] if i else [])
             lowest = at[i] > 1e-6 and max(beside) < at[i]
-            assert lowest == (not math.isnan(depth)), (rise, p.drained, i, depth, at)
-            if lowest:
-                assert abs(depth - at[i]) < 1e-3, (rise, p.drained, i, depth, at[i])
-                found += 1
+            assert (at[i] > 1e-6) == (not math.isnan(depth)), (rise, p.drained, i, depth, at)
+            assert math.isnan(depth) or abs(depth - at[i]) < 1e-3, (rise, p.drained, i, depth, at[i])
+            found += lowest
             assert got[i, REMEDY] == (1 if lowest else 0)
         # Water anywhere: a leg says so; every leg drains: no water anywhere.
         assert (got[:, STANDING] > 0).any() == (all_along.max() > 1e-6), (rise, p.drained, got, at)

@@ -7,9 +7,7 @@ import { hatch } from './hatch.js';
 import { liquid } from './liquid.js';
 import { withUnit } from './units.js';
 
-/** @typedef {import('./model.js').Result} Result */
-/** @typedef {import('./model.js').Answer} Answer */
-/** @typedef {import('./model.js').Worked} Worked */
+/** @typedef {import('./flue-legs.js').LegTold} LegTold */
 /** @typedef {import('./sheet.js').SheetForm} SheetForm */
 /** A joint as it is drawn, and the ends of its band.
  * @typedef {{ x: number, y: number, up: number, down: number }} Joint */
@@ -21,17 +19,17 @@ const [LEFT, TOP, WIDE, HIGH] = [46, 44, 272, 150];
 const MOST = 10;
 
 /** Joints in the drawing's units, and how many times larger heights are than lengths.
- * @param {Result[]} along @param {Result[]} heights @param {Result[]} depths */
-function laid(along, heights, depths) {
-  const levels = depths.map(({ value }, i) => (heights[i - 1]?.value ?? 0) + (value || 0));
-  const ends = heights.flatMap(({ value, u }) => [value - u, value + u]);
+ * @param {LegTold[]} legs */
+function laid(legs) {
+  const levels = legs.map(({ depth }, i) => (legs[i - 1]?.height.value ?? 0) + (depth || 0));
+  const ends = legs.flatMap(({ height: { value, u } }) => [value - u, value + u]);
   const [low, high] = [Math.min(0, ...ends), Math.max(0, ...ends, ...levels)];
   const tall = Math.max(high - low, 1);
-  const scale = Math.min(WIDE / Math.max(1, ...along.map((r) => r.value)), HIGH / tall);
+  const scale = Math.min(WIDE / Math.max(1, ...legs.map((leg) => leg.along)), HIGH / tall);
   const times = Math.max(1, Math.min(MOST, Math.floor(HIGH / (tall * scale))));
   const y = (/** @type {number} */ mm) => TOP + (high - mm) * scale * times;
-  const joints = heights.map(({ value, u }, i) => ({
-    x: LEFT + along[i].value * scale,
+  const joints = legs.map(({ along, height: { value, u } }) => ({
+    x: LEFT + along * scale,
     y: y(value),
     up: y(value + u),
     down: y(value - u),
@@ -102,30 +100,21 @@ function note(at, y, label) {
   ];
 }
 
-/** What is said of the joints: water, a drain. @param {SheetForm} form @param {Result[]} depths
- * @param {Result[]} drains @param {Answer[]} answers @returns {[number, string][]} */
-function notes(form, depths, drains, answers) {
+/** What is said of the joints: water, a drain.
+ * @param {SheetForm} form @param {LegTold[]} legs @returns {[number, string][]} */
+function notes(form, legs) {
   const { system } = form.ctx.settings;
-  return depths.flatMap(({ value, row }, i) => {
-    if (!Number.isNaN(drains[i].value)) return [[i, t.drain]];
-    if (Number.isNaN(value)) return [];
-    const verdict = answers.find(
-      (a) => a.result.name === 'depth_mm' && a.result.row === row,
-    )?.verdict;
-    const proven = verdict === 'beyond' ? t.water(withUnit(value, 'mm', system)) : '';
-    return [[i, proven || words.pipe.state.not_proven]];
+  return legs.flatMap(({ depth, drained, low, holds }, i) => {
+    if (drained) return [[i, t.drain]];
+    const water = holds ? t.water(withUnit(depth, 'mm', system)) : words.pipe.state.not_proven;
+    return low ? [[i, water]] : [];
   });
 }
 
-/** @param {SheetForm} form @param {Worked | null} worked @param {string} title */
-export function pipePicture(form, worked, title) {
-  const { results = [], answers = [] } = worked && !worked.refused ? worked : {};
-  /** @param {string} name */
-  const of = (name) => results.filter((r) => r.name === name);
-  const [heights, depths] = [of('height_mm'), of('depth_mm')];
-  if (!heights.length) return [];
-  const { joints, each, times, bottom } = laid(of('along_mm'), heights, depths);
-  const verdicts = answers.filter((a) => a.result.name === 'standing_mm');
+/** @param {SheetForm} form @param {LegTold[]} legs @param {string} title */
+export function pipePicture(form, legs, title) {
+  if (!legs.length) return [];
+  const { joints, each, times, bottom } = laid(legs);
   const { pattern, fill } = hatch(6);
   const wet = `${form.name}-water`;
   const band = [
@@ -133,6 +122,9 @@ export function pipePicture(form, worked, title) {
     ...joints.toReversed().map((j) => `${j.x} ${j.down}`),
   ];
   const [port, end] = [joints[0], joints[joints.length - 1]];
+  const pools = legs.flatMap(({ depth, low }, i) =>
+    low ? pool(joints, i, joints[i].y - depth * each, `url(#${wet})`) : [],
+  );
   const picture = s(
     'svg',
     {
@@ -145,33 +137,26 @@ export function pipePicture(form, worked, title) {
     liquid(wet),
     s('path', { d: `M${LEFT} ${port.y}H334`, class: 'centre' }),
     s('polygon', { points: band.join(','), fill }),
-    ...depths.flatMap(({ value }, i) =>
-      Number.isNaN(value) ? [] : pool(joints, i, joints[i].y - value * each, `url(#${wet})`),
-    ),
+    ...pools,
     s('path', { d: `M4 ${port.y - 16}H${LEFT}V${port.y + 16}H4z`, class: 'outline' }),
     s('text', { x: 4, y: port.y - 22, class: 'small' }, t.heater),
-    ...notes(form, depths, of('drain_bore_mm'), answers).flatMap(([i, label], n) =>
+    ...notes(form, legs).flatMap(([i, label], n) =>
       note(joints[i], bottom + 24 + 18 * (n % 2), label),
     ),
-    ...joints.slice(1).flatMap((to, i) => leg(joints[i], to, i, verdicts[i]?.verdict ?? 'none')),
+    ...legs.flatMap(({ verdict }, i) => leg(joints[i], joints[i + 1], i, verdict)),
     s('circle', { cx: end.x, cy: end.y, r: 5, class: 'pipe-end' }),
   );
-  return [
-    picture,
-    key(form, verdicts),
-    h('p', { class: 'source' }, `${t.scale(times)} ${t.lines}`),
-  ];
+  return [picture, key(form, legs), h('p', { class: 'source' }, `${t.scale(times)} ${t.lines}`)];
 }
 
 /** Each leg in words, as the drawing has them in lines. @param {SheetForm} form
- * @param {Answer[]} verdicts */
-function key(form, verdicts) {
+ * @param {LegTold[]} legs */
+function key(form, legs) {
   const { system } = form.ctx.settings;
-  const { rows } = form.kept.record;
-  const line = (/** @type {Answer} */ { result, verdict }) => {
-    const angle = (rows[result.row ?? 0]?.typed.elevation_deg ?? '').replace('-', '−');
-    const told = `${angle}°, ${withUnit(result.value, 'mm', system)}: `;
-    return h('li', { 'data-verdict': verdict }, told, h('b', {}, words.pipe.state[verdict]));
+  const line = (/** @type {LegTold} */ { standing, verdict, word }, /** @type {number} */ i) => {
+    const { elevation_deg = '' } = form.kept.record.rows[i].typed;
+    const told = `${elevation_deg.replace('-', '−')}°, ${withUnit(standing.value, 'mm', system)}: `;
+    return h('li', { 'data-verdict': verdict }, told, h('b', {}, word));
   };
-  return h('ol', { class: 'flue-key' }, ...verdicts.map(line));
+  return h('ol', { class: 'flue-key' }, ...legs.map(line));
 }

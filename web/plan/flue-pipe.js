@@ -7,6 +7,7 @@ import { words as flueWords } from '../words/flue.js';
 import { sheets } from '../words/flue-sheets.js';
 import { formatAngle, clock } from '../units.js';
 import { forget, group, left, readingOf, take } from './flue-captures.js';
+import { legsOf } from './flue-legs.js';
 import { pipePicture } from './flue-picture.js';
 import { SheetForm } from './sheet.js';
 import { unitLabel } from './units.js';
@@ -150,18 +151,15 @@ export class PipeForm extends SheetForm {
     return details;
   }
 
-  /** @param {import('./model.js').Worked | null} worked */
-  tell(worked) {
-    const { answers = [], results = [] } = worked && !worked.refused ? worked : {};
-    for (const [i, row] of this.rows.entries()) {
+  /** @param {import('./flue-legs.js').LegTold[]} legs none while refused */
+  tell(legs) {
+    const unit = unitLabel('m', this.ctx.settings.system);
+    for (const [i, { typed }] of this.rows.entries()) {
       const { short, told } = this.#heads[i];
-      const drains = answers.find((a) => a.result.row === i && a.result.name === 'standing_mm');
-      const verdict = drains?.verdict ?? 'none';
-      const remedy = results.find((r) => r.row === i && r.name === 'remedy')?.value ?? 0;
-      told.dataset.verdict = verdict;
-      say(told, [words.state[verdict], words.remedies[remedy]].filter(Boolean).join('. '));
-      const { elevation_deg: angle, length_m: length, bend_deg: bend } = row.typed;
-      say(short, words.short(angle, length, unitLabel('m', this.ctx.settings.system), bend));
+      told.dataset.verdict = legs[i]?.verdict ?? 'none';
+      const said = legs[i] ? [legs[i].word, legs[i].remedy] : [words.state.none];
+      say(told, said.filter(Boolean).join('. '));
+      say(short, words.short(typed.elevation_deg, typed.length_m, unit, typed.bend_deg));
     }
   }
 }
@@ -211,8 +209,9 @@ export const pipeScreen = (name) => (/** @type {Context} */ ctx) => {
     share(ctx, form);
     asked.show();
     captures.show();
-    form.tell(worked);
-    picture.replaceChildren(...pipePicture(form, worked, title));
+    const legs = legsOf(worked);
+    form.tell(legs);
+    picture.replaceChildren(...pipePicture(form, legs, title));
   };
   const el = frame(
     ctx,

@@ -81,6 +81,7 @@ export const words = {
       'Where it starts is a low point and no drain may be set: lay the pipe another way.',
       'Where it starts is a low point: a drain of the manual’s bore may be set there, or lay the pipe another way.',
     ],
+    wet: 'falls, but into the low point after it',
     /** By verdict. @type {Record<string, string>} */
     state: {
       within: 'drains',

@@ -2,7 +2,7 @@
 //! what is to be done there. The exhaust and the combustion-air pipe have limits of their own.
 
 use super::leg::{Leg, Pipe};
-use super::water::{Slope, depth_mm, standing_mm};
+use super::water::{Slope, depth_mm, is_low_point, standing_mm};
 use crate::plan::bound::BoundId;
 use crate::plan::form::{Checked, Declared};
 use crate::plan::kind::{Kind, Problem, Refusal, Unit};
@@ -47,7 +47,7 @@ row! {
         standing_mm: Kind::result(Unit::Mm),
         /// How deep water can stand where it starts: [`depth_mm`].
         depth_mm: Kind::result(Unit::Mm),
-        /// What is to be done about that, by [`Remedy`].
+        /// What is to be done there, by [`Remedy`].
         remedy: Kind::choice(3),
         /// Bore of the drain where it starts.
         drain_bore_mm: Kind::result(Unit::Mm),
@@ -150,8 +150,7 @@ fn fill(slopes: &[Slope], given: &mut [[f64; LegGiven::KINDS.len()]]) {
     for (i, (slope, to)) in slopes.iter().zip(given).enumerate() {
         let (before, after) = slopes.split_at_checked(i).unwrap_or_default();
         let leg = LegGiven::read(to);
-        let depth_mm = depth_mm(before, after);
-        let remedy = if depth_mm.is_nan() {
+        let remedy = if !is_low_point(before, after) {
             Remedy::None
         } else if leg.remedy > 0.5 {
             Remedy::Drain
@@ -160,7 +159,7 @@ fn fill(slopes: &[Slope], given: &mut [[f64; LegGiven::KINDS.len()]]) {
         };
         LegGiven {
             standing_mm: standing_mm(slope, &mut back),
-            depth_mm,
+            depth_mm: depth_mm(before, after),
             remedy: f64::from(remedy as u8),
             ..leg
         }

@@ -31,31 +31,41 @@ pub fn standing_mm(leg: &Slope, back: &mut bool) -> f64 {
     if *back { -leg.rise_mm } else { leg.rise_mm }
 }
 
+/// Whether the pipe is lower where the legs `before` end and the legs `after` start than on both
+/// sides, and has no drain there.
+#[must_use]
+pub fn is_low_point(before: &[Slope], after: &[Slope]) -> bool {
+    let comes_down = before.last().is_none_or(|leg| leg.rise_mm <= 0.0);
+    let goes_up = after
+        .first()
+        .is_some_and(|leg| leg.rise_mm > 0.0 && !leg.drained);
+    comes_down && goes_up
+}
+
 /// How deep water can stand, mm, where the legs `before` end and the legs `after` start: as far as
 /// the pipe rises on both sides, on each as far as its next drain; the end is open, the heater
-/// closed. Not a number where it is no low point: the pipe falls on from it, comes up to it, or has
-/// a drain there.
+/// closed. Not a number where none can.
 #[must_use]
 pub fn depth_mm(before: &[Slope], after: &[Slope]) -> f64 {
     let Some((first, rest)) = after.split_first() else {
         return f64::NAN;
     };
-    let comes_up = before.last().is_some_and(|leg| leg.rise_mm > 0.0);
-    if first.rise_mm <= 0.0 || first.drained || comes_up {
+    if first.drained {
         return f64::NAN;
     }
-    let (mut height, mut on) = (first.rise_mm, first.rise_mm);
+    let (mut height, mut depth) = (first.rise_mm, first.rise_mm);
     for leg in rest.iter().take_while(|leg| !leg.drained) {
         height += leg.rise_mm;
-        on = on.max(height);
+        depth = depth.max(height);
     }
     let (mut height, mut back) = (0.0, 0.0_f64);
     for leg in before.iter().rev() {
         height -= leg.rise_mm;
         back = back.max(height);
         if leg.drained {
-            return on.min(back);
+            depth = depth.min(back);
+            break;
         }
     }
-    on
+    if depth > 0.0 { depth } else { f64::NAN }
 }
