@@ -1,9 +1,9 @@
-// Exhaust and combustion air: legs typed and captured, low points and drains, ends, boats.
+// Exhaust and combustion air: legs as typed, low points and drains, ends, boats.
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { words } from '../../web/words/flue.js';
-import { axe, serve, tap, toLive, waitReason } from './harness.mjs';
+import { axe, serve, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -15,7 +15,6 @@ import {
   type,
   worked,
 } from './plan-page.mjs';
-import { keep, onBack, PARKED, rig, toParts, upOnPart } from './rig.mjs';
 
 let server;
 before(async () => {
@@ -195,73 +194,6 @@ test('ends: each thing has its limit, a lagged pipe none for what can burn', asy
   ]);
   await type(page, { lagged: '1' });
   assert.equal(await page.locator('[data-check="exhaust_to_combustible_mm"]').count(), 0);
-});
-
-/** Captures a pipe leg that falls by so much, from the list of parts; back on it. */
-async function captureLeg(r, up) {
-  await r.lay(up);
-  await toLive(r.page, 'pipe', ['head']);
-  await waitReason(r.page, '');
-  await tap(r.page, 'capture');
-  await r.page.waitForSelector('.saved:not([data-saved="no"])');
-  await toParts(r.page);
-}
-
-test('captures become legs that share the phone’s zero; in the vehicle where its level was read', async () => {
-  const r = await rig(server);
-  const { page } = r;
-  await tap(page, 'allow');
-  await page.waitForSelector('[data-screen="parts"]');
-  await captureLeg(r, onBack(-6));
-  await tap(page, 'level');
-  await r.lay(onBack(PARKED.along, PARKED.across));
-  await keep(page, 'keep-level', 'level');
-  await page.waitForSelector('.level [data-action="done"]:visible');
-  await tap(page, 'done');
-  await captureLeg(r, upOnPart(-8, 0));
-  await tap(page, 'section-flue');
-  await page.waitForSelector('[data-screen="flue"]');
-  await toSheet(page, 'exhaust');
-  await type(page, { boat: '0' });
-  await tap(page, 'take-all');
-  for (const i of [0, 1]) {
-    await openLeg(page, i);
-    await type(page, { length_m: '0.5', bend_deg: '0' }, main(i));
-  }
-  const angle = async (i) => Number(await page.inputValue(`${main(i)} [data-name="elevation_deg"]`));
-  assert.ok(Math.abs((await angle(0)) + 6) < 0.4);
-  assert.ok(Math.abs((await angle(1)) + 8) < 0.4);
-  const source = (i) => page.locator(`${main(i)} .leg > .source`).textContent();
-  assert.match(await source(0), /Captured \d\d:\d\d, as parked, ± [\d.]+°/);
-  assert.match(await source(1), /Captured \d\d:\d\d, in the vehicle, ± [\d.]+°/);
-  // Rake alone is 1°: the second knows less than the first; together the shared parts add up.
-  const u = await page.$$eval('.working [data-name="height_mm"] td', (all) =>
-    all.map((e) => Number(e.textContent.match(/± ([\d.]+)/)[1])),
-  );
-  const told = await page.$$eval('.working [data-name="standing_mm"] td', (all) =>
-    all.map((e) => Number(e.textContent.match(/± ([\d.]+)/)[1])),
-  );
-  assert.ok(u[1] > Math.hypot(...told) * 1.02, `${u[1]}: ${told}`);
-  assert.ok(u[1] <= told[0] + told[1] + 0.2, `${u[1]}: ${told}`);
-  // Both are used; an angle that is typed over is no capture any more, and that one is free again.
-  assert.equal(await page.locator('[data-action="take-all"]').count(), 0);
-  await type(page, { elevation_deg: '-7' }, main(0));
-  assert.equal(await source(0), '');
-  assert.match(await page.textContent('[data-action="take-all"]'), /Take the capture/);
-  await openLeg(page, 0);
-  await page.evaluate((leg) => {
-    const d = document.querySelectorAll(`${leg} .leg details`)[0];
-    d.open = false;
-  }, main(0));
-  await page.click(`${main(0)} .leg details summary`);
-  await page.click(`${main(0)} [data-action="take-capture"]`);
-  assert.ok(Math.abs((await angle(0)) + 6) < 0.4);
-  // The way to read one now.
-  await tap(page, 'add-exhaust');
-  await page.click(`${main(2)} [data-action="read-leg"]`);
-  await page.waitForSelector('[data-screen="hold"]');
-  assert.match(await page.textContent('.caution'), /Never on a pipe that has run/);
-  await r.end();
 });
 
 test('cautions stand, ticks wait, all of it fits and is clean for axe, by day and by night', async (t) => {

@@ -3,7 +3,7 @@
 
 import { hasMovedSince } from '../sentences.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Capture} Capture */
 /** @typedef {import('./record.js').Row} Row */
 

@@ -7,7 +7,7 @@ import { sheets } from '../words/flue-sheets.js';
 import { boatPicture } from './flue-boat-picture.js';
 import { SheetForm } from './sheet.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** What a new thing starts as: the first of its sort in core's list. */
 const FIRST = { addOpening: '0', addLine: '5', addCombustible: '9' };

@@ -12,7 +12,7 @@ import { pipePicture } from './flue-picture.js';
 import { SheetForm } from './sheet.js';
 import { unitLabel } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./fields.js').SheetField} SheetField */
 
 const words = flueWords.pipe;
@@ -32,9 +32,6 @@ export function share(ctx, form) {
   for (const name of changed) other.record.typed[name] = typed[name] ?? '';
   if (changed.length) other.changed();
 }
-
-/** Whether it is told to be a boat. @param {Context} ctx */
-export const isBoat = (ctx) => ctx.plan.keptOf('exhaust').record.typed.boat === '1';
 
 export class PipeForm extends SheetForm {
   /** What is said of each leg. @type {{ short: HTMLElement, told: HTMLElement }[]} */ #heads = [];

@@ -2,44 +2,16 @@
 // was seen.
 
 import { h } from '../dom.js';
-import { frame, verdictFrame } from '../screens/frame.js';
+import { frame } from '../screens/frame.js';
 import { words } from '../words/flue.js';
 import { sheets } from '../words/flue-sheets.js';
-import { isBoat, share } from './flue-pipe.js';
+import { share } from './flue-pipe.js';
+import { isBoat } from './sections.js';
 import { SheetForm } from './sheet.js';
 import { tick } from './ticks.js';
+import { way } from './way.js';
 
-/** @typedef {import('../app.js').Context} Context */
-
-/** The worst answer of a sheet in its frame; what is within stands for it only with nothing open.
- * @param {Context} ctx @param {string} sheet */
-function state(ctx, sheet) {
-  /** @type {{ worst: import('./model.js').Answer | null, open: number }} */
-  const { worst, open } = ctx.plan.stateOf(ctx, sheet);
-  if (!worst) return verdictFrame(null, ctx.text.parts.unchecked);
-  if (open && worst.verdict === 'within') return verdictFrame(null, ctx.text.parts.open(open));
-  return verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.limit?.basis ?? '');
-}
-
-/** @param {Context} ctx @param {string} sheet */
-function way(ctx, sheet) {
-  const [title, sub] = words.sheets[sheet];
-  return h(
-    'li',
-    {},
-    h(
-      'button',
-      {
-        type: 'button',
-        class: 'row',
-        'data-action': `sheet-${sheet}`,
-        click: () => ctx.go(`flue_${sheet}`),
-      },
-      h('span', { class: 'words' }, h('b', {}, title), h('small', {}, sub)),
-      state(ctx, sheet),
-    ),
-  );
-}
+/** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx @param {string} sheet */
 const ticks = (ctx, sheet) =>
@@ -49,11 +21,13 @@ const ticks = (ctx, sheet) =>
 
 /** @param {Context} ctx */
 export function flue(ctx) {
+  /** @param {string} sheet */
+  const to = (sheet) => way(ctx, 'flue', sheet, words.sheets[sheet], `flue_${sheet}`);
   const form = new SheetForm(ctx, 'exhaust', sheets.exhaust);
   const boat = h(
     'section',
     {},
-    h('ul', { class: 'rows' }, way(ctx, 'boat_outlet')),
+    h('ul', { class: 'rows' }, to('boat_outlet')),
     h('h2', {}, words.boatTicks),
     ...ticks(ctx, 'boat_outlet'),
   );
@@ -68,11 +42,7 @@ export function flue(ctx) {
     [
       h('ul', { class: 'cautions' }, ...words.cautions.map((c) => h('li', {}, c))),
       form.group(words.where, ['boat'], words.whereWhy),
-      h(
-        'ul',
-        { class: 'rows' },
-        ...['exhaust', 'air_pipe', 'pipe_ends'].map((name) => way(ctx, name)),
-      ),
+      h('ul', { class: 'rows' }, ...['exhaust', 'air_pipe', 'pipe_ends'].map(to)),
       boat,
       h('h2', {}, words.ticks),
       ...['exhaust', 'pipe_ends'].flatMap((name) => ticks(ctx, name)),
