@@ -35,7 +35,13 @@ export const pipe = {
     place: 'It starts',
     clear: ['Away from openings and hands', 'where it starts'],
     drain_bore_mm: ['Drain set where it starts: its bore', 'empty: no drain'],
-    zero_of: 'zero shared with',
+    zero_of: 'zero shared by',
+    combined_u_deg: 'standard uncertainty of the capture',
+    zero_u_deg: 'of that, by the phone’s zero',
+    scale_u_deg: 'by its scale',
+    datum_u_deg: 'by the reading of the vehicle’s level',
+    heading_u_deg: 'by the leg’s heading in the vehicle',
+    rake_u_deg: 'by load and springs',
     own_spread: 'angle as captured, what is not shared',
     sway_spread: 'what rolling leaves in the mean',
   },
@@ -52,6 +58,7 @@ export const pipe = {
       'in the engine bay',
     ],
     clear: ['no', 'yes'],
+    zero_of: ['no other', 'the first captures', 'the second captures', 'the third captures'],
   },
   problems: {
     'averaged_s.beyond_formula':

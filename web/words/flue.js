@@ -17,8 +17,6 @@ export const words = {
     pipe_ends: ['Ends', 'openings, lines, what can burn'],
     boat_outlet: ['Boat’s outlet', 'above the water as she heels'],
   },
-  onBoats: 'On a boat',
-  onBoatsWhy: 'For a boat only: say above that it is one.',
   ticks: 'Seen with your own eyes',
   boatTicks: 'On a boat, seen with your own eyes',
   /** By the sheet that they stand for. @type {Record<string, Record<string, string>>} */
@@ -94,7 +92,6 @@ export const words = {
     /** @param {string} name */
     label: (name) => `${name} from the heater, heights to scale; the hatched band is ±`,
     heater: 'heater',
-    end: 'end',
     drain: 'drain',
     water: (/** @type {string} */ depth) => `${depth} of water`,
     /** @param {number} times */
