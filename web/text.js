@@ -103,6 +103,7 @@ export const text = {
     support: ['Support', 'evenness under the seal, plate, seal'],
     ducts: ['Ducts', 'bends, loss, air flow, return air'],
     fuel: ['Fuel', 'line, lift, prime, standpipe'],
+    flue: ['Exhaust and combustion air', 'legs, low points, ends'],
     supply: ['Supply', 'cable, fuse, battery bank, hours'],
   },
   photos: {

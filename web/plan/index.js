@@ -10,6 +10,9 @@ import { words } from '../words/plan.js';
 import { Core } from './core.js';
 import { catalogue } from './model.js';
 import { ducts } from './ducts.js';
+import { flue } from './flue.js';
+import { boatOutlet, pipeEnds } from './flue-ends.js';
+import { pipeScreen } from './flue-pipe.js';
 import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { cut } from './cut.js';
@@ -51,6 +54,11 @@ export class Plan {
     support,
     ducts,
     fuel,
+    flue,
+    flue_exhaust: pipeScreen('exhaust'),
+    flue_air_pipe: pipeScreen('air_pipe'),
+    flue_pipe_ends: pipeEnds,
+    flue_boat_outlet: boatOutlet,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
     supply,
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),

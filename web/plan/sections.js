@@ -4,6 +4,8 @@
 import { words as cut } from '../words/cut.js';
 import { sheets as ducts } from '../words/ducts.js';
 import { words as fit } from '../words/fit.js';
+import { words as flue } from '../words/flue.js';
+import { sheets as flueSheets } from '../words/flue-sheets.js';
 import { words as fuel } from '../words/fuel.js';
 import { sheets as fuelSheets } from '../words/fuel-sheets.js';
 import { facts } from '../words/job.js';
@@ -16,7 +18,14 @@ import { sheets as supportSheets, words as support } from '../words/support.js';
  * @typedef {object} Section
  * @property {Record<string, import('./sheet.js').SheetWords>} sheets by core's names
  * @property {Record<string, Record<string, string>>} ticks statements, by the record that keeps them
+ * @property {Record<string, (ctx: Context) => boolean>} [only] by sheet or record: whether it has a
+ *   place in this job
  */
+
+/** @typedef {import('../context.js').Context} Context */
+
+/** Whether the pipes are told to be a boat's. @param {Context} ctx */
+export const isBoat = (ctx) => ctx.plan.keptOf('exhaust').record.typed.boat === '1';
 
 /** @type {Record<string, Section>} */
 export const SECTIONS = {
@@ -28,5 +37,6 @@ export const SECTIONS = {
   support: { sheets: supportSheets, ticks: { support: support.tick } },
   ducts: { sheets: ducts, ticks: {} },
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
+  flue: { sheets: flueSheets, ticks: flue.tick, only: { boat_outlet: isBoat } },
   supply: { sheets: supplySheets, ticks: supply.tick },
 };

@@ -123,10 +123,17 @@ function ofPart(ctx, part) {
 
 /** Every line of the job, section by section. @param {Context} ctx @returns {Item[]} */
 export function itemsOf(ctx) {
-  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks }]) => [
-    ...Object.keys(sheets).flatMap((sheet) => ofSheet(ctx, section, sheet)),
-    ...Object.keys(ticks).flatMap((record) => factsOf(ctx, section, record)),
-  ]);
+  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks, only = {} }]) => {
+    const asked = (/** @type {string} */ name) => only[name]?.(ctx) ?? true;
+    return [
+      ...Object.keys(sheets)
+        .filter(asked)
+        .flatMap((sheet) => ofSheet(ctx, section, sheet)),
+      ...Object.keys(ticks)
+        .filter(asked)
+        .flatMap((record) => factsOf(ctx, section, record)),
+    ];
+  });
   const parts = ctx.engine.catalogue.parts.flatMap(({ id }) => ofPart(ctx, id));
   return marked(ctx, [...sections, ...parts]);
 }

@@ -15,7 +15,7 @@ const ORDER = {
   seat: ['support', 'level', 'heater'],
   air: ['ducts'],
   fuel: ['fuel', 'pump', 'filter'],
-  flue: ['pipe'],
+  flue: ['flue', 'pipe'],
   supply: ['supply'],
 };
 /** The short path: what the phone reads, and what it needs for that. */

@@ -13,6 +13,7 @@ pub mod air;
 pub mod bound;
 pub mod bound_error;
 pub mod ducts;
+pub mod flue;
 pub mod form;
 pub mod fuel;
 pub mod kind;

@@ -1,6 +1,7 @@
 //! The sheets by name, in the order of the work.
 
 use super::ducts::{air_flow, duct, grille};
+use super::flue::{boat_outlet, ends, pipe};
 use super::form::{Declared, Form, Names};
 use super::fuel::{bubble, burn, fuel_pressure, fuel_run, prime, tank};
 use super::place::{clearance, cut, fit, support, twist};
@@ -72,6 +73,14 @@ sheets! {
     Tank tank::SHEET,
     /// Consumption.
     Burn burn::SHEET,
+    /// Exhaust, leg by leg.
+    Exhaust pipe::EXHAUST,
+    /// Combustion-air pipe, leg by leg.
+    AirPipe pipe::AIR_PIPE,
+    /// What the ends of both are near.
+    PipeEnds ends::SHEET,
+    /// A boat's outlet above the water as she heels.
+    BoatOutlet boat_outlet::SHEET,
     /// What the cable costs.
     Cable cable::SHEET,
     /// Fuse and conductor.
