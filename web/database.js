@@ -32,6 +32,7 @@ export const blankJob = (created_at) => ({
   changed_at: created_at,
   archived_at: null,
   deleted_at: null,
+  before: null,
 });
 
 /** Makes what is not there; what is there stays. @param {IDBDatabase} db @param {IDBTransaction} tx */

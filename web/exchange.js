@@ -1,12 +1,11 @@
-// JSON out and in, as files.
+// Files out and in.
 
 const LARGEST_BYTES = 256 * 1024;
 
-/** Hands a value out: the system's send dialog on phones, a download elsewhere.
- * @param {string} name @param {unknown} value */
-export function copyOut(name, value) {
-  const json = JSON.stringify(value, null, 2);
-  const file = new File([json], name, { type: 'application/json' });
+/** Hands a file out: the system's send dialog on phones, a download elsewhere.
+ * @param {string} name @param {string} type @param {string} content */
+export function handOut(name, type, content) {
+  const file = new File([content], name, { type });
   if (matchMedia('(pointer: coarse)').matches && navigator.canShare?.({ files: [file] })) {
     // Cancelling the dialog is no error.
     navigator.share({ files: [file] }).catch(() => {});
@@ -18,6 +17,10 @@ export function copyOut(name, value) {
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
+
+/** @param {string} name @param {unknown} value */
+export const copyOut = (name, value) =>
+  handOut(name, 'application/json', JSON.stringify(value, null, 2));
 
 /**
  * Reads a JSON file. Keys that would reach into prototypes are refused with the rest of what is

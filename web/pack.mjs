@@ -16,6 +16,7 @@ import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { buildSync, transformSync } from 'esbuild';
+import { schema } from './record/schema.js';
 
 const web = dirname(fileURLToPath(import.meta.url));
 const number = readFileSync(join(web, '../Cargo.toml'), 'utf8').match(/^version = "(.*)"/m)?.[1];
@@ -94,6 +95,7 @@ for (const core of cores) {
   });
   ship(`${core}.js`, packed.outputFiles[0].text);
 }
+ship('pkg/record.schema.json', JSON.stringify(schema));
 const sheet = styles.map(source).join('\n');
 ship('styles.css', transformSync(sheet, { ...small, loader: 'css' }).code);
 const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;

@@ -81,6 +81,12 @@ export class Store {
     return (await this.#run('entries', 'readonly', (s) => s.get([job_id, key]))) ?? null;
   }
 
+  /** @param {number} job_id @returns {Promise<import('./plan/record.js').SheetRecord[]>} by key */
+  entries(job_id) {
+    const all = IDBKeyRange.bound([job_id], [job_id, []]);
+    return this.#run('entries', 'readonly', (s) => s.getAll(all));
+  }
+
   /** @param {import('./plan/record.js').SheetRecord} record */
   async saveEntry(record) {
     await this.#run('entries', 'readwrite', (s) => s.put(record));
@@ -97,6 +103,29 @@ export class Store {
       ids.map((id) => this.#run('photos', 'readonly', (s) => s.get(id))),
     );
     return all.filter((photo) => photo !== undefined);
+  }
+
+  /** @param {number} job_id @returns {Promise<import('./types.js').Photo[]>} oldest first */
+  photosOf(job_id) {
+    return this.#run('photos', 'readonly', (s) => s.index('job_id').getAll(job_id));
+  }
+
+  /** Puts in a whole job, or nothing of it. Numbers of photos and captures are those of the parts
+   * until the store gives its own.
+   * @param {{ job: any, captures: any[], entries: any[], photos: any[] }} parts
+   * @returns {Promise<number>} the job's number */
+  takeIn({ job, captures, entries, photos }) {
+    return new Promise((resolve, reject) => {
+      const names = ['jobs', 'captures', 'entries', 'photos'];
+      const tx = this.#db.transaction(names, 'readwrite', { durability: 'strict' });
+      let job_id = 0;
+      tx.oncomplete = () => resolve(job_id);
+      tx.onabort = () => reject(storeError(tx.error));
+      tx.objectStore('jobs').add({ ...blankJob(''), ...job }).onsuccess = (e) => {
+        job_id = /** @type {IDBRequest<number>} */ (e.target).result;
+        putIn(tx, job_id, { captures, entries, photos, tryout: this.tryout });
+      };
+    });
   }
 
   /** @returns {Promise<import('./types.js').Job[]>} all of them, deleted ones too */
@@ -137,6 +166,50 @@ export class Store {
       return get;
     });
   }
+}
+
+/** Captures first, since photos are of them; then photos, since entries name them.
+ * @param {IDBTransaction} tx @param {number} job_id
+ * @param {{ captures: any[], entries: any[], photos: any[], tryout: boolean }} parts */
+function putIn(tx, job_id, { captures, entries, photos, tryout }) {
+  const [photoStore, captureStore] = [tx.objectStore('photos'), tx.objectStore('captures')];
+  /** @type {Map<number, number>} */ const photoIds = new Map();
+  const photo = (/** @type {number | null} */ id) => (id === null ? null : photoIds.get(id));
+  const kept = photos.filter((p) => p.sheet !== 'lower_end');
+  const blobOf = (/** @type {number | null} */ id) => photos.find((p) => p.id === id)?.blob ?? null;
+  let left = kept.length;
+  const rest = () => {
+    for (const { id: _, ...capture } of captures) {
+      const own = { ...capture, job_id, tryout, photo: blobOf(capture.photo) };
+      const add = captureStore.add({ ...own, photos: capture.photos.map(photo) });
+      add.onsuccess = () => {
+        for (const id of capture.photos) {
+          const { blob, at } = kept.find((p) => p.id === id);
+          const mine = { job_id, sheet: 'capture', about: String(add.result), at, blob };
+          photoStore.put({ ...mine, id: photo(id) });
+        }
+      };
+    }
+    for (const entry of entries)
+      tx.objectStore('entries').put({
+        ...entry,
+        job_id,
+        photos: entry.photos.map(photo),
+        ticks: Object.fromEntries(
+          Object.entries(entry.ticks).map(([id, tick]) => [
+            id,
+            { .../** @type {any} */ (tick), photo: photo(/** @type {any} */ (tick).photo) },
+          ]),
+        ),
+      });
+  };
+  if (left === 0) rest();
+  for (const { id, ...own } of kept)
+    photoStore.add({ ...own, job_id }).onsuccess = (e) => {
+      photoIds.set(id, /** @type {IDBRequest<number>} */ (e.target).result);
+      left -= 1;
+      if (left === 0) rest();
+    };
 }
 
 /** @param {{ tryout: boolean }} which */

@@ -54,6 +54,8 @@ export const text = {
     open: (n) => `${n} not checked`,
     all: 'All captures',
     jobs: 'All jobs',
+    record: 'Record',
+    again: 'Checked again',
     /** The order of the work. @type {Record<string, string>} */
     groups: {
       first: 'Before the first cut',
@@ -398,6 +400,18 @@ export const text = {
     fallback: 'Angles this steep are shown in degrees.',
     back: 'Back',
     no_claim: 'This shows what was measured, how, and against whose limits. It is no approval.',
+  },
+  overruled: {
+    why: 'Taken on the wrong part, or slipped? It stays in the record, but does not count.',
+    ask: 'This capture does not count',
+    who: 'Your name',
+    reason: 'Why it does not count',
+    needed: 'Enter your name and why.',
+    set: 'Keep it, but do not count it',
+    takeBack: 'It counts after all',
+    /** @param {string} who @param {string} time @param {string} reason */
+    told: (who, time, reason) => `Does not count: ${who}, ${time}: ${reason}`,
+    short: 'does not count',
   },
   captures: { title: 'Captures', empty: 'Nothing captured yet.', go: 'To the parts' },
   phone: {

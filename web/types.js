@@ -168,6 +168,7 @@
  * @property {number | null} level_ms when the vehicle's level had been read
  * @property {Blob | null} photo that shows which end is lower
  * @property {number[]} [photos] ids of others
+ * @property {{ who: string, at: string, reason: string }} [overruled] why it does not count
  *
  * One heater in one vehicle.
  * @typedef {object} Job
@@ -181,6 +182,10 @@
  * @property {string} changed_at
  * @property {string | null} archived_at
  * @property {string | null} deleted_at
+ * @property {Before | null} before what was measured the last time, where this job checks it again
+ *
+ * @typedef {{ id: string, what: string, value: number, u: number, unit: string, at: string | null }} BeforeRow
+ * @typedef {{ sha256: string, checks: BeforeRow[] }} Before sum of that record, and what it told
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit

@@ -119,7 +119,12 @@ export function day(when) {
 /** Time of day, with the date where it is not today's. @param {string | number} when ISO 8601 or ms */
 export function clock(when) {
   const at = new Date(when);
-  const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
-  if (at.toDateString() === new Date().toDateString()) return time;
-  return `${day(when)} ${time}`;
+  if (at.toDateString() !== new Date().toDateString()) return stamp(when);
+  return `${two(at.getHours())}:${two(at.getMinutes())}`;
+}
+
+/** A day and a time, as paper needs them. @param {string | number} when */
+export function stamp(when) {
+  const at = new Date(when);
+  return `${day(when)} ${two(at.getHours())}:${two(at.getMinutes())}`;
 }

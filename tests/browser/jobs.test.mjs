@@ -239,3 +239,41 @@ test('the list and a job’s card fit a phone and are clean for axe', async (t) 
     assert.deepEqual(faults, []);
   }
 });
+
+test('checked again: what has moved beyond both uncertainties, and what was not read', async (t) => {
+  const { page, faults } = await open(t);
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61', left_mm: '80', bottom_mm: '70' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await name(page, { vehicle: 'Carrier 12' });
+  await tap(page, 'check-again');
+  await page.waitForSelector('[data-screen="again"]');
+  const state = () =>
+    page.$$eval('[data-again]', (all) =>
+      Object.fromEntries(all.map((e) => [e.dataset.again, e.dataset.moved])),
+    );
+  assert.deepEqual(await state(), {
+    'clearances.top_mm': 'open',
+    'clearances.bottom_mm': 'open',
+    'clearances.left_mm': 'open',
+  });
+  await again(page);
+  await toSection(page, 'place');
+  // A tape's ± is 2 mm and 0.2 %: U of one is 2.4 mm, of the difference 3.5 mm.
+  await type(page, { top_mm: '64', left_mm: '86' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'again');
+  assert.deepEqual(await state(), {
+    'clearances.left_mm': 'yes',
+    'clearances.bottom_mm': 'open',
+    'clearances.top_mm': 'no',
+  });
+  assert.match(await page.textContent('[data-again="clearances.left_mm"]'), /Moved: 6\.0 mm more/);
+  assert.equal(await tooWide(page), 0);
+  assert.deepEqual(await axe(page), []);
+  assert.deepEqual(faults, []);
+});

@@ -9,6 +9,7 @@ use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::BoundId;
 use plumbmark::plan::bound_error::{Cited, validate, validate_angle};
 use plumbmark::plan::kind::Refusal;
+use plumbmark::plan::moved::change;
 use plumbmark::plan::propagate::MOST_IN;
 use plumbmark::plan::work::Worked;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -68,6 +69,23 @@ fn put(to: &mut Numbers, worked: &Worked, limits: &[f64]) {
             to.put(judged.probability);
         }
     }
+}
+
+/// Whether a value has changed since it was last read; given are the value and its U before and now.
+/// Gives the change, its U, and 1 where the change is larger than that.
+#[wasm_bindgen]
+#[must_use]
+pub fn value_moved() -> i32 {
+    let page = page();
+    let (given, to) = (&page.given, &mut page.numbers);
+    to.clear();
+    if let [before, u_before, now, u_now] = *given.row(0, 4) {
+        let change = change((before, u_before), (now, u_now));
+        to.put(change.by);
+        to.put(change.u);
+        to.put_code(u8::from(change.shown));
+    }
+    to.count()
 }
 
 /// Checks a limit of the tape-measure half, or, after those, what stands beside the limit of an

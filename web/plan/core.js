@@ -64,6 +64,16 @@ export class Core {
     return worked?.[0] === 0 ? worked.slice(-x.length) : [];
   }
 
+  /** What has become of a value: the change, its U, and whether it is larger than that; nothing while
+   * the core is loaded anew. @param {number[]} before value and U @param {number[]} now */
+  moved(before, now) {
+    const told = this.#call(({ pkg, give, numbers }) => {
+      give(before, now);
+      return numbers(pkg.value_moved());
+    });
+    return told && { by: told[0], u: told[1], shown: told[2] === 1 };
+  }
+
   /** What is wrong with a limit, by its code; nothing where it is fine.
    * @param {Parameters<Pkg['bound_problem']>} line */
   boundProblem(...line) {

@@ -54,9 +54,9 @@ function numbersOf(ctx, row, entry, system, copied) {
   };
 }
 
-/** The answers of a sheet as it is kept, without showing it; none where it is refused.
+/** A sheet worked out as it is kept, without showing it; nothing where it is refused.
  * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
-export function answersOf(ctx, name, record) {
+export function workedOf(ctx, name, record) {
   const { entry } = sheetEntry(name);
   try {
     /** @param {Row} row @param {FieldEntry[]} entries */
@@ -64,17 +64,18 @@ export function answersOf(ctx, name, record) {
       entries.map((e) => numbersOf(ctx, row, e, record.system, copiedFrom(name, e.name)));
     const rows = record.rows.flatMap((row) => numbers(row, entry.row));
     const all = [...numbers(record, entry.inputs), ...rows];
-    const worked = work(
-      ctx,
-      name,
-      all.map((n) => n.x),
-      all.map((n) => n.half),
-    );
-    return worked && !worked.refused ? worked.answers : [];
+    const x = all.map((n) => n.x);
+    const half = all.map((n) => n.half);
+    const worked = work(ctx, name, x, half);
+    return worked && !worked.refused ? { ...worked, x, half } : null;
   } catch {
-    return [];
+    return null;
   }
 }
+
+/** Its answers; none where it is refused.
+ * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
+export const answersOf = (ctx, name, record) => workedOf(ctx, name, record)?.answers ?? [];
 
 /** One field of a sheet. */
 export class SheetField {

@@ -1,8 +1,10 @@
 // The tape-measure half of the page, loaded when it is first wanted: its screens, its words, what
 // was typed into its sheets.
 
+import { again } from '../record/again.js';
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
+import { record } from '../record/record.js';
 import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -30,8 +32,9 @@ import { unchecked } from './unchecked.js';
 /** The fuel's sheets, each with a screen of its own. */
 const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
-/** What is kept beside the sheets: facts of the whole job, steps of the first start. */
-const RECORDS = ['job', 'start'];
+/** What is kept beside the sheets: facts of the whole job, steps of the first start,
+ * signatures. */
+const RECORDS = ['job', 'start', 'signatures'];
 
 /** What the context has while this half is loaded. */
 export class Plan {
@@ -41,6 +44,8 @@ export class Plan {
     job,
     jobs,
     job_card: jobCard,
+    record,
+    again,
     unchecked,
     limits,
     place,

@@ -18,7 +18,13 @@ import { SECTIONS } from './sections.js';
  * @property {string} title
  * @property {Verdict | 'open' | 'seen' | 'not_needed'} state
  * @property {import('../types.js').Basis | ''} basis
+ * @property {import('./model.js').Answer} [answer] of a sheet
+ * @property {import('../types.js').Capture} [capture] of a part
+ * @property {string} [fact] the record that keeps it, and its name there
  */
+
+/** Sheets whose facts are not needed where the sheet is not. */
+const TOGETHER = ['cut_plan'];
 
 /** Where the mark is kept that a group is not needed. @param {string} group */
 export const noNeed = (group) => `no_need:${group}`;
@@ -53,6 +59,7 @@ function ofSheet(ctx, section, sheet) {
       title: titleOf(words, a),
       state: a.verdict,
       basis: /** @type {Item['basis']} */ (a.limit?.basis ?? ''),
+      answer: a,
     })),
     ...missed.map(({ output, bound }) => ({
       section,
@@ -69,7 +76,9 @@ function ofSheet(ctx, section, sheet) {
 function factsOf(ctx, section, record) {
   return Object.entries(SECTIONS[section].ticks[record] ?? {}).map(([id, title]) => ({
     section,
-    group: `${record}.${id}`,
+    // Facts about a cut are not needed where none is made.
+    group: TOGETHER.includes(record) ? record : `${record}.${id}`,
+    fact: `${record}.${id}`,
     title,
     state: ctx.plan.keptOf(record).record.ticks[id] ? 'seen' : 'open',
     basis: /** @type {''} */ (''),
@@ -96,7 +105,9 @@ export const itemsOfSheet = (ctx, section, sheet) =>
 function ofPart(ctx, part) {
   const { checks } = ctx.engine.catalogue.parts.find((p) => p.id === part) ?? { checks: [] };
   return checks.map((id) => {
-    const last = ctx.captures.findLast((c) => c.report.checks.some((check) => check.id === id));
+    const last = ctx.captures.findLast(
+      (c) => !c.overruled && c.report.checks.some((check) => check.id === id),
+    );
     const both = last ? allChecks(ctx, last).filter((c) => c.id === id) : [];
     const worst = worstFirst(both)[0];
     return {
@@ -105,6 +116,7 @@ function ofPart(ctx, part) {
       title: /** @type {Record<string, string>} */ (ctx.text.checks)[id],
       state: worst?.verdict ?? 'open',
       basis: worst?.basis ?? '',
+      capture: last,
     };
   });
 }

@@ -3,6 +3,7 @@
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { words } from '../words/jobs.js';
+import { buildRecord } from './build.js';
 import { nameOf } from './jobs.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -10,8 +11,13 @@ import { nameOf } from './jobs.js';
 
 const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installer']);
 
-/** @param {Context} ctx @param {{ job: Job }} params */
-export function jobCard(ctx, { job }) {
+/** What a check told, to be looked at beside the next one.
+ * @param {import('./rows.js').CheckRow} check */
+const told = ({ id, what, value, u, unit, at }) =>
+  value === null || u === null ? [] : [{ id, what, value, u, unit, at }];
+
+/** @param {Context} ctx @param {{ job: Job, note?: string }} params */
+export function jobCard(ctx, { job, note }) {
   let now = job;
   const saved = h('p', { class: 'source' }, h('span', { class: 'saved', role: 'status' }));
   const state = /** @type {HTMLElement} */ (saved.firstChild);
@@ -37,12 +43,37 @@ export function jobCard(ctx, { job }) {
     done.then(() => ctx.go('parts')).catch((error) => tell(ctx.storeWords(error)));
   const next = () =>
     toJob(
-      ctx.newJob({ heater: now.heater, installer: now.installer, customer: now.customer, limits: now.limits }),
+      ctx.newJob({
+        heater: now.heater,
+        installer: now.installer,
+        customer: now.customer,
+        limits: now.limits,
+      }),
     );
+  const again = async () => {
+    try {
+      if (ctx.job.id !== job.id) await ctx.openJob(job.id);
+      await ctx.loadPlan();
+      const { sha256, checks } = await buildRecord(ctx);
+      const { vehicle, heater, customer, installer, limits } = now;
+      await ctx.newJob({
+        ...{ vehicle, heater, customer, installer, limits },
+        before: { sha256, checks: checks.flatMap(told) },
+      });
+      ctx.go('again');
+    } catch (error) {
+      tell(ctx.storeWords(error));
+    }
+  };
   const ask = () => {
     acts.replaceChildren(
       h('p', { class: 'caution' }, words.askDelete),
-      button(words.doDelete, 'do-delete', () => keep({ deleted_at: new Date().toISOString() }), 'row'),
+      button(
+        words.doDelete,
+        'do-delete',
+        () => keep({ deleted_at: new Date().toISOString() }),
+        'row',
+      ),
       button(words.keepIt, 'keep-it', show, 'row'),
     );
   };
@@ -53,10 +84,16 @@ export function jobCard(ctx, { job }) {
           button(words.putBack, 'put-back', () => keep({ deleted_at: null }), 'row'),
         ]
       : [
+          button(words.again, 'check-again', again, 'row'),
           button(words.next, 'next-vehicle', next, 'row'),
           now.archived_at
             ? button(words.takeOut, 'take-out', () => keep({ archived_at: null }), 'row')
-            : button(words.archive, 'archive', () => keep({ archived_at: new Date().toISOString() }), 'row'),
+            : button(
+                words.archive,
+                'archive',
+                () => keep({ archived_at: new Date().toISOString() }),
+                'row',
+              ),
           button(words.remove, 'delete', ask, 'row'),
         ];
     acts.replaceChildren(...away);
@@ -82,5 +119,11 @@ export function jobCard(ctx, { job }) {
     );
   });
   show();
-  return frame(ctx, 'job_card', nameOf(job), [...fields, saved, acts], [open]);
+  return frame(
+    ctx,
+    'job_card',
+    nameOf(job),
+    [note && h('p', { class: 'caution', role: 'status' }, note), ...fields, saved, acts],
+    [open],
+  );
 }

@@ -4,6 +4,8 @@ import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { day } from '../units.js';
 import { words } from '../words/jobs.js';
+import { words as recordWords } from '../words/record.js';
+import { readRecord, takeIn } from './take-in.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Job} Job */
@@ -13,7 +15,9 @@ export const nameOf = (job) => job.vehicle || words.unnamed(day(job.created_at))
 
 /** @param {Job} job @param {string} wanted */
 function matches(job, wanted) {
-  const text = [job.vehicle, job.heater, job.customer, job.installer, day(job.created_at)].join(' ');
+  const text = [job.vehicle, job.heater, job.customer, job.installer, day(job.created_at)].join(
+    ' ',
+  );
   return wanted
     .toLowerCase()
     .split(/\s+/)
@@ -67,8 +71,16 @@ export function jobs(ctx) {
         here.length
           ? h('ul', { class: 'rows' }, ...here.map((j) => row(ctx, j)))
           : h('p', { class: 'missing' }, words.none),
-        away(ctx, words.archived, found.filter((j) => j.archived_at && !j.deleted_at)),
-        away(ctx, words.deleted, found.filter((j) => j.deleted_at)),
+        away(
+          ctx,
+          words.archived,
+          found.filter((j) => j.archived_at && !j.deleted_at),
+        ),
+        away(
+          ctx,
+          words.deleted,
+          found.filter((j) => j.deleted_at),
+        ),
       ].filter((el) => el !== null),
     );
   };
@@ -82,6 +94,28 @@ export function jobs(ctx) {
       trouble.hidden = false;
     }
   };
+  const input = h('input', {
+    type: 'file',
+    accept: '.json,application/json',
+    class: 'sr',
+    'aria-label': recordWords.bringIn,
+    change: async () => {
+      const file = input.files?.[0];
+      if (!file) return;
+      trouble.hidden = true;
+      try {
+        const { record, sound } = await readRecord(ctx, file);
+        const id = await takeIn(ctx, record);
+        await ctx.openJob(id);
+        ctx.go('job_card', { job: ctx.job, note: sound ? recordWords.sound : recordWords.changed });
+      } catch (error) {
+        const { code, message } = /** @type {any} */ (error);
+        trouble.textContent = code ? ctx.storeWords(error) : message;
+        trouble.hidden = false;
+      }
+      input.value = '';
+    },
+  });
   show();
   ctx.store
     ?.jobs()
@@ -98,6 +132,8 @@ export function jobs(ctx) {
       trouble,
       h('div', { class: 'field' }, h('label', { for: 'f-search' }, words.search), search),
       lists,
+      input,
+      button(recordWords.bringIn, 'bring-in', () => input.click(), 'row'),
     ],
     [button(words.begin, 'new-job', begin)],
   );

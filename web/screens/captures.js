@@ -58,6 +58,7 @@ function row(ctx, capture) {
         ...lines,
         h('small', {}, zeroOf(ctx, capture)),
         moved && h('small', { class: 'moved' }, level.movedSince),
+        capture.overruled && h('small', { class: 'moved' }, ctx.text.overruled.short),
       ),
       worst ? verdictFrame(worst.verdict, ctx.text.verdicts[worst.verdict], worst.basis) : null,
     ),

@@ -66,6 +66,62 @@ function levelWords(ctx, capture) {
   return h('p', { class: 'source' }, `${details.level(clock(capture.level_ms))}, ${pointing}`);
 }
 
+/** Whether it counts: one that does not stays in the record, with the reason.
+ * @param {Context} ctx @param {import('../types.js').Capture} capture */
+function counts(ctx, capture) {
+  const t = ctx.text.overruled;
+  const el = h('section', { class: 'card', 'data-counts': '' });
+  /** @param {import('../types.js').Capture['overruled']} overruled */
+  const keep = async (overruled) => {
+    try {
+      if (overruled) capture.overruled = overruled;
+      else delete capture.overruled;
+      await ctx.store?.updateCapture(capture);
+      show();
+    } catch (error) {
+      el.append(h('p', { class: 'trouble', role: 'alert' }, ctx.storeWords(error)));
+    }
+  };
+  const ask = () => {
+    const [who, reason] = [input('who', t.who, ctx.settings.who), input('reason', t.reason, '')];
+    const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
+    const done = () => {
+      trouble.hidden = Boolean(who.value() && reason.value());
+      trouble.textContent = t.needed;
+      if (!trouble.hidden) return;
+      ctx.keep({ who: who.value() });
+      keep({ who: who.value(), reason: reason.value(), at: new Date().toISOString() });
+    };
+    el.replaceChildren(who.el, reason.el, trouble, button(t.set, 'overrule-set', done, 'row'));
+  };
+  const show = () => {
+    const told = capture.overruled;
+    el.replaceChildren(
+      told
+        ? h('p', {}, t.told(told.who, clock(told.at), told.reason))
+        : h('p', { class: 'source' }, t.why),
+      told
+        ? button(t.takeBack, 'count-again', () => keep(undefined), 'lesser')
+        : button(t.ask, 'overrule', ask, 'row'),
+    );
+  };
+  show();
+  return el;
+}
+
+/** @param {string} name @param {string} label @param {string} value */
+function input(name, label, value) {
+  const field = h('input', {
+    type: 'text',
+    value,
+    id: `o-${name}`,
+    maxlength: 80,
+    autocomplete: 'off',
+  });
+  const el = h('div', { class: 'field' }, h('label', { for: field.id }, label), field);
+  return { el, value: () => field.value.trim() };
+}
+
 /** @param {Context} ctx @param {{ capture: import('../types.js').Capture }} params */
 export function details(ctx, { capture }) {
   const t = ctx.text.details;
@@ -101,6 +157,7 @@ export function details(ctx, { capture }) {
           ),
       photo,
       h('p', { class: 'source' }, t.no_claim),
+      counts(ctx, capture),
     ],
     [button(t.back, 'details-back', () => history.back())],
   );

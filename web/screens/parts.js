@@ -134,6 +134,8 @@ export function parts(ctx) {
       h(
         'nav',
         { class: 'row' },
+        ctx.job.before && button(t.again, 'again', () => ctx.go('again'), 'lesser'),
+        button(t.record, 'record', () => ctx.go('record'), 'lesser'),
         button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
         button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),

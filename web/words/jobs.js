@@ -21,6 +21,7 @@ export const words = {
   },
   openIt: 'Open this job',
   next: 'The same heater in the next vehicle: a new job with these limits, nothing measured',
+  again: 'Check it again: a new job beside what was measured then',
   archive: 'Put away',
   takeOut: 'Take out again',
   remove: 'Delete',

@@ -17,6 +17,7 @@ pub mod flue;
 pub mod form;
 pub mod fuel;
 pub mod kind;
+pub mod moved;
 pub mod place;
 pub mod propagate;
 pub mod row;

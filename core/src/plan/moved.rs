@@ -1,0 +1,28 @@
+//! Whether a value has changed since it was last read: the difference of two readings against the
+//! uncertainty of both.
+
+/// What has become of a value.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Change {
+    /// Now less before.
+    pub by: f64,
+    /// Expanded uncertainty of that, 95 %.
+    pub u: f64,
+    /// Whether the change is larger than its uncertainty. Where it is not, no change was shown, which
+    /// is not the same as none.
+    pub shown: bool,
+}
+
+/// Compares two readings, each a value with its expanded uncertainty. They are taken as independent:
+/// U² = U₁² + U₂² (JCGM 100 §5.1.2). What both share (one phone's zero, one tape) makes the true
+/// uncertainty of the difference smaller, never larger.
+#[must_use]
+pub fn change(before: (f64, f64), now: (f64, f64)) -> Change {
+    let by = now.0 - before.0;
+    let u = libm::sqrt(before.1 * before.1 + now.1 * now.1);
+    Change {
+        by,
+        u,
+        shown: by.abs() > u,
+    }
+}

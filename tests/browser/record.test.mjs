@@ -1,0 +1,273 @@
+// The record out and back: by a published schema, the same bytes after a round trip; what is
+// hostile, cut short or newer is refused by name and changes nothing.
+
+import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { after, before, test } from 'node:test';
+import Ajv from 'ajv/dist/2020.js';
+import { canonical, checksum } from '../../web/record/canonical.js';
+import { schema } from '../../web/record/schema.js';
+import { shaped } from '../../web/record/shape.js';
+import { words } from '../../web/words/record.js';
+import { anglesOfUp, axe, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { saved, tooWide, type } from './plan-page.mjs';
+
+const G = 9.80665;
+const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
+let server;
+before(async () => {
+  server = await serve();
+});
+after(() => server.kill());
+
+async function open(t, options = {}) {
+  const b = await launch(options);
+  t.after(() => b.close());
+  b.page.setDefaultTimeout(8000);
+  await b.page.goto(server.url);
+  await b.page.waitForSelector('[data-screen="start"]');
+  return b;
+}
+
+const home = async (page) => {
+  await page.goto(server.url);
+  await page.waitForSelector('[data-screen="start"]');
+};
+
+/** A job with numbers, a fact with a photo, a capture, a mark that something is not needed. */
+async function fillJob(page) {
+  await tap(page, 'jobs');
+  await page.locator('[data-job] button').first().click();
+  await type(page, { vehicle: '=Carrier "12", long', heater: 'H-7 no. 55', customer: 'Düne & Söhne' });
+  await page.waitForSelector('.saved[data-saved="yes"]');
+  await home(page);
+  await tap(page, 'tape');
+  await tap(page, 'section-support');
+  await type(page, { long_mm: '180', short_mm: '120', straightedge_mm: '300', straightness_mm: '0.02' });
+  await tap(page, 'six-lines');
+  for (let i = 0; i < 6; i += 1) await type(page, { goes_mm: '0.1', stays_mm: '0.15' }, `[data-row="${i}"]`);
+  await tap(page, 'tick-new_seal');
+  await page.locator('[data-tick="new_seal"] input[type="text"]').first().fill('R. Okoro');
+  await page.locator('[data-tick="new_seal"] input[type="file"]').setInputFiles({
+    name: 'p.png',
+    mimeType: 'image/png',
+    buffer: readFileSync(new URL('../../web/icons/mark-180.png', import.meta.url)),
+  });
+  await page.waitForSelector('[data-tick="new_seal"][data-done="yes"]');
+  await saved(page);
+  await home(page);
+  const up = upFor('long_edge', 22);
+  await synthetic(page, { a: up.map((v) => G * v), angles: anglesOfUp(up) });
+  await toLive(page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
+  await waitReason(page, '');
+  await tap(page, 'capture');
+  await page.waitForSelector('.saved:not([data-saved="no"])');
+  await home(page);
+}
+
+/** The record's file, as handed out. */
+async function handedOut(page, action = 'record-json') {
+  await tap(page, 'tape');
+  await tap(page, 'record');
+  await page.waitForSelector('[data-screen="record"]');
+  const [download] = await Promise.all([page.waitForEvent('download'), tap(page, action)]);
+  const bytes = readFileSync(await download.path());
+  await home(page);
+  return { bytes, name: download.suggestedFilename() };
+}
+
+async function bring(page, bytes, name = 'r.json') {
+  await tap(page, 'jobs');
+  await page.waitForSelector('[data-screen="jobs"]');
+  await page.locator('[data-screen="jobs"] input[type="file"]').setInputFiles({
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(bytes),
+  });
+}
+
+const jobsCount = (page) =>
+  page.evaluate(
+    () =>
+      new Promise((done) => {
+        const open = indexedDB.open('plumbmark');
+        open.onsuccess = () => {
+          const tx = open.result.transaction(['jobs', 'captures', 'entries', 'photos']);
+          const all = ['jobs', 'captures', 'entries', 'photos'].map((n) => tx.objectStore(n).count());
+          tx.oncomplete = () => {
+            open.result.close();
+            done(all.map((r) => r.result));
+          };
+        };
+      }),
+  );
+
+test('canonical form and sum, against the standard’s own example and another SHA-256', async () => {
+  // RFC 8785 §3.2.2 and §3.2.3: the sorted sample and its numbers and texts.
+  const sample = {
+    numbers: [Number('333333333.33333329'), 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
+    string: '€$\u000f\u000aA\'\u0042\u0022\u005c\\"/',
+    literals: [null, true, false],
+  };
+  assert.equal(
+    canonical(sample),
+    '{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\\u000f\\nA\'B\\"\\\\\\\\\\"/"}',
+  );
+  const keys = { '€': 1, '\r': 2, '\ufb33': 3, 1: 4, '\u{1f600}': 5, '\u0080': 6, ö: 7 };
+  assert.deepEqual(
+    [...canonical(keys).matchAll(/:(\d)/g)].map((m) => Number(m[1])),
+    [2, 4, 6, 7, 1, 5, 3],
+  );
+  const other = createHash('sha256').update(canonical(sample)).digest('hex');
+  assert.equal(await checksum(sample), other);
+});
+
+test('a record is valid by its schema, and the same bytes after a round trip', async (t) => {
+  const { page, faults } = await open(t);
+  await fillJob(page);
+  const { bytes, name } = await handedOut(page);
+  assert.match(name, /^Carrier-12-long-\d{4}-\d\d-\d\d\.json$/);
+  const record = JSON.parse(bytes);
+  assert.ok(valid(record), JSON.stringify(valid.errors?.slice(0, 3)));
+  const { sha256, ...rest } = record;
+  assert.equal(sha256, createHash('sha256').update(canonical(rest)).digest('hex'));
+  const check = (id) => record.checks.find((c) => c.id === id);
+  assert.equal(check('support.unevenness_mm').verdict, 'within');
+  assert.ok(check('support.unevenness_mm').contributions.length > 3);
+  assert.equal(check('pump_outlet').verdict, 'within');
+  assert.ok(Math.abs(check('pump_outlet').value - 22) < 0.1);
+  assert.equal(check('cut_plan').verdict, 'not_checked');
+  const fact = record.facts.find((f) => f.id === 'support.new_seal');
+  assert.deepEqual([fact.state, fact.who, fact.photo], ['seen', 'R. Okoro', 1]);
+  assert.equal(record.photos.length, 1);
+  assert.ok(record.does_not_claim.length >= 4 && record.cautions.length >= 3);
+
+  const other = await open(t);
+  await bring(other.page, bytes);
+  await other.page.waitForSelector('[data-screen="job_card"]');
+  assert.match(await other.page.textContent('main'), new RegExp(words.sound));
+  assert.equal(await other.page.textContent('h1'), '=Carrier "12", long');
+  await home(other.page);
+  const again = await handedOut(other.page);
+  assert.ok(again.bytes.equals(bytes), 'the same bytes');
+  // In the first browser too, beside the job that it came from.
+  await bring(page, bytes);
+  await page.waitForSelector('[data-screen="job_card"]');
+  await home(page);
+  assert.ok((await handedOut(page)).bytes.equals(bytes));
+  assert.deepEqual(faults, []);
+});
+
+test('a table for a fleet: every check a row, and no text a formula', async (t) => {
+  const { page } = await open(t);
+  await fillJob(page);
+  const { bytes } = await handedOut(page, 'record-csv');
+  const { bytes: json } = await handedOut(page);
+  const record = JSON.parse(json);
+  const text = bytes.toString('utf8');
+  assert.equal(text.codePointAt(0), 0xfeff);
+  assert.ok(text.includes('Düne & Söhne'));
+  const lines = text.trim().split('\r\n');
+  assert.equal(lines.length, 1 + record.checks.length + record.facts.length);
+  for (const line of lines.slice(1)) assert.match(line, /^"'=Carrier ""12"", long",/);
+});
+
+test('what is no record is refused by name, and nothing changes', async (t) => {
+  const { page } = await open(t);
+  await fillJob(page);
+  const { bytes } = await handedOut(page);
+  const before_ = await jobsCount(page);
+  const sound = JSON.parse(bytes);
+  const changed = (patch) => JSON.stringify({ ...sound, ...patch });
+  /** @type {[string, RegExp][]} */
+  const bad = [
+    [bytes.subarray(0, bytes.length / 2), new RegExp(words.notJson)],
+    ['', new RegExp(words.notJson)],
+    ['[]', new RegExp(words.notRecord)],
+    [changed({ version: 2 }), new RegExp(words.newer)],
+    [changed({ version: 0 }), /record\.version/],
+    [changed({ format: 'something-else' }), new RegExp(words.notRecord)],
+    [changed({ photos: [] }), new RegExp(words.badPhoto)],
+    [changed({ photos: [{ ...sound.photos[0], jpeg_base64: 'PHN2Zz4=' }] }), new RegExp(words.badPhoto)],
+    [changed({ photos: [{ ...sound.photos[0], jpeg_base64: '***' }] }), new RegExp(words.badPhoto)],
+    [changed({ extra: 1 }), /record\.extra: is not known/],
+    [JSON.stringify({ ...sound }).replace('{', '{"__proto__":{"a":1},'), /__proto__/],
+    [changed({ entries: [{ ...sound.entries[0], rows: 'x' }] }), /record\.entries\[0\]\.rows/],
+    [changed({ job: { ...sound.job, vehicle: 7 } }), /record\.job\.vehicle/],
+    [changed({ job: { ...sound.job, tryout: true } }), new RegExp(words.tryout)],
+    [changed({ limits: { format: 'plumbmark-limits' } }), /version/],
+  ];
+  for (const [content, wanted] of bad) {
+    await bring(page, content);
+    await page.waitForSelector('[data-screen="jobs"] .trouble:not([hidden])');
+    assert.match(await page.textContent('[data-screen="jobs"] .trouble'), wanted);
+    assert.deepEqual(await jobsCount(page), before_, String(wanted));
+    await home(page);
+  }
+});
+
+test('a record that was changed comes in, and that is said', async (t) => {
+  const { page } = await open(t);
+  await fillJob(page);
+  const record = JSON.parse((await handedOut(page)).bytes);
+  record.job.customer = 'Somebody else';
+  await bring(page, JSON.stringify(record));
+  await page.waitForSelector('[data-screen="job_card"]');
+  assert.match(await page.textContent('main'), new RegExp(words.changed));
+});
+
+test('10 000 mutations: the page’s own check agrees with an independent one', async (t) => {
+  const { page } = await open(t);
+  await fillJob(page);
+  const text = (await handedOut(page)).bytes.toString('utf8');
+  const whole = JSON.parse(text);
+  // Photos are only longer.
+  whole.photos = whole.photos.map((p) => ({ ...p, jpeg_base64: '/9g=' }));
+  let seed = 11;
+  const random = (n) => {
+    seed = (Math.imul(seed, 1103515245) + 12345) & 0x7fffffff;
+    return seed % n;
+  };
+  const values = [null, -1, 0, 1.5, 1e9, '', 'x', 'within', [], {}, true, 'y'.repeat(5000)];
+  const places = [];
+  const walk = (value) => {
+    if (typeof value !== 'object' || value === null) return;
+    for (const key of Object.keys(value)) {
+      places.push([value, key]);
+      walk(value[key]);
+    }
+  };
+  walk(whole);
+  let refused = 0;
+  for (let i = 0; i < 10_000; i += 1) {
+    const [parent, key] = places[random(places.length)];
+    const old = parent[key];
+    const how = random(4);
+    if (how === 0 && !Array.isArray(parent)) delete parent[key];
+    else parent[how === 1 ? `${key}2` : key] = values[random(values.length)];
+    let own = true;
+    try {
+      shaped(schema, whole, 'record');
+    } catch {
+      own = false;
+    }
+    assert.equal(own, valid(whole), `${key}: ${JSON.stringify(valid.errors?.[0])}`);
+    refused += own ? 0 : 1;
+    delete parent[`${key}2`];
+    parent[key] = old;
+  }
+  assert.ok(refused > 3000 && refused < 10_000, `${refused} refused`);
+});
+
+test('the record fits a phone and is clean for axe', async (t) => {
+  for (const colorScheme of ['light', 'dark']) {
+    const { page, faults } = await open(t, { colorScheme });
+    await tap(page, 'tape');
+    await tap(page, 'record');
+    await page.waitForSelector('[data-name="sha256"]:not(:empty)');
+    assert.equal(await tooWide(page), 0);
+    assert.deepEqual(await axe(page), []);
+    assert.deepEqual(faults, []);
+  }
+});

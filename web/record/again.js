@@ -1,0 +1,84 @@
+// A heater that was measured before, checked again: what has moved beyond the uncertainty of both
+// readings, what was not read again, and what servicing asks for.
+
+import { h } from '../dom.js';
+import { valueAndU, widthWithUnit } from '../plan/units.js';
+import { tick } from '../plan/ticks.js';
+import { frame } from '../screens/frame.js';
+import { stamp } from '../units.js';
+import { service, words } from '../words/again.js';
+import { checkRows } from './rows.js';
+
+/** @typedef {import('../context.js').Context} Context */
+/** @typedef {import('../types.js').BeforeRow} BeforeRow */
+
+/** @param {Context} ctx @param {BeforeRow} before
+ * @param {import('./rows.js').CheckRow | undefined} now */
+function line(ctx, before, now) {
+  const { system } = ctx.settings;
+  /** @param {number} value @param {number} u */
+  const shown = (value, u) => {
+    const { value: v, u: w } = valueAndU(value, u, before.unit, system);
+    return `${v} ${w}`;
+  };
+  const then = words.earlier(shown(before.value, before.u), before.at ? stamp(before.at) : '');
+  const title = h('h3', {}, before.what);
+  if (!now || now.value === null || now.u === null)
+    return h(
+      'article',
+      { class: 'check', 'data-again': before.id, 'data-moved': 'open' },
+      title,
+      h('p', {}, then),
+      h('p', { class: 'missing' }, words.open),
+    );
+  const change = ctx.plan.core.moved([before.value, before.u], [now.value, now.u]);
+  const by = change ? widthWithUnit(change.by, before.unit, system) : '';
+  return h(
+    'article',
+    {
+      class: 'check',
+      'data-again': before.id,
+      'data-moved': change?.shown ? 'yes' : 'no',
+    },
+    title,
+    h('p', {}, then),
+    h('p', {}, words.now(shown(now.value, now.u))),
+    h(
+      'strong',
+      {},
+      change?.shown
+        ? words.moved(by, change.by > 0)
+        : words.still(widthWithUnit(change?.u ?? NaN, before.unit, system)),
+    ),
+  );
+}
+
+/** @param {Context} ctx */
+export function again(ctx) {
+  const { before } = ctx.job;
+  const kept = ctx.plan.keptOf('job');
+  const rows = checkRows(ctx);
+  const lines = (before?.checks ?? []).map((b) =>
+    line(
+      ctx,
+      b,
+      rows.find((row) => row.id === b.id),
+    ),
+  );
+  // What has moved is looked at first.
+  const order = ['yes', 'open', 'no'];
+  const of = (/** @type {HTMLElement} */ el) => order.indexOf(el.dataset.moved ?? '');
+  lines.sort((a, b) => of(a) - of(b));
+  return frame(
+    ctx,
+    'again',
+    words.title,
+    [
+      h('p', {}, before ? words.why : words.none),
+      ...lines,
+      h('h2', {}, words.service),
+      ...Object.entries(service).map(([id, statement]) => tick(ctx, kept, id, statement)),
+    ],
+    [],
+  );
+}

@@ -1,0 +1,67 @@
+// A record as a table for a fleet: one row a check or fact, one job after the other when files are
+// put together (RFC 4180). A spreadsheet must not take a text for a formula.
+
+/** @typedef {Awaited<ReturnType<typeof import('./build.js').buildRecord>>} Record_ */
+
+const COLUMNS = /** @type {const} */ ([
+  'vehicle',
+  'heater',
+  'customer',
+  'installer',
+  'job_created_at',
+  'record_sha256',
+  'section',
+  'id',
+  'what',
+  'verdict',
+  'value',
+  'u',
+  'unit',
+  'low',
+  'high',
+  'basis',
+  'source',
+  'vehicles',
+  'reason',
+  'why',
+  'margin',
+  'probability',
+  'at',
+  'how',
+]);
+
+/** What a spreadsheet would read as a formula is led by an apostrophe. @param {unknown} value */
+function cell(value) {
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'number') return String(value);
+  const text = /^[=+\-@\t\r]/.test(String(value)) ? `'${value}` : String(value);
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** @param {Record_} record */
+export function csvOf(record) {
+  const { job } = record;
+  const same = {
+    vehicle: job.vehicle,
+    heater: job.heater,
+    customer: job.customer,
+    installer: job.installer,
+    job_created_at: job.created_at,
+    record_sha256: record.sha256,
+  };
+  const facts = record.facts.map((f) => ({
+    section: f.section,
+    id: f.id,
+    what: f.statement,
+    verdict: f.state,
+    reason: f.reason,
+    at: f.at,
+    how: f.who,
+  }));
+  const rows = [...record.checks, ...facts].map((row) => ({ ...same, ...row }));
+  const lines = rows.map((row) =>
+    COLUMNS.map((name) => cell(/** @type {Record<string, unknown>} */ (row)[name])).join(','),
+  );
+  // The mark at the start tells spreadsheets that it is UTF-8.
+  return `\ufeff${[COLUMNS.join(','), ...lines].join('\r\n')}\r\n`;
+}

@@ -1,0 +1,187 @@
+// The record on paper: one to two pages, A4 or Letter, readable in black and white. Hidden on the
+// screen. It says what the record says and nothing more.
+
+import { h } from '../dom.js';
+import { verdictFrame } from '../screens/frame.js';
+import { limitWithUnit, valueAndU } from '../plan/units.js';
+import { day, stamp } from '../units.js';
+import { words } from '../words/record.js';
+import { short } from './canonical.js';
+import { nameOf } from './jobs.js';
+import { signed } from './signature.js';
+
+/** @typedef {import('../context.js').Context} Context */
+/** @typedef {Awaited<ReturnType<typeof import('./build.js').buildRecord>>} Record_ */
+/** @typedef {import('./rows.js').CheckRow} CheckRow */
+
+const t = words.paper;
+
+/** @template T @param {T[]} all @param {(one: T) => string} key @returns {[string, T[]][]} */
+function grouped(all, key) {
+  /** @type {Map<string, T[]>} */ const groups = new Map();
+  for (const one of all) groups.set(key(one), [...(groups.get(key(one)) ?? []), one]);
+  return [...groups];
+}
+
+/** What a section or a part is called. @param {Context} ctx @param {string} section */
+function nameOfSection(ctx, section) {
+  const named = /** @type {Record<string, any>} */ (ctx.text.sections)[section];
+  return named ? named[0] : /** @type {Record<string, any>} */ (ctx.text.parts)[section];
+}
+
+/** @param {Context} ctx @param {CheckRow} row */
+function line(ctx, row) {
+  const { system } = ctx.settings;
+  const shown = valueAndU(row.value ?? NaN, row.u ?? Infinity, row.unit, system, [
+    row.low ?? NaN,
+    row.high ?? NaN,
+  ]);
+  const ends = [
+    row.low === null ? '' : `≥ ${limitWithUnit(row.low, row.unit, system)}`,
+    row.high === null ? '' : `≤ ${limitWithUnit(row.high, row.unit, system)}`,
+  ].filter(Boolean);
+  const whose = [
+    /** @type {Record<string, string>} */ (ctx.text.bases)[row.basis] ?? '',
+    row.source,
+    row.vehicles,
+    row.reason,
+  ];
+  const why = /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
+  const { verdict } = row;
+  const shownVerdict = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
+  return h(
+    'tr',
+    { 'data-check': row.id },
+    h('th', { scope: 'row' }, row.what),
+    h('td', {}, row.value === null ? '' : `${shown.value} ${shown.u}`),
+    h('td', {}, ends.join(', ')),
+    h('td', {}, whose.filter(Boolean).join(', ')),
+    h(
+      'td',
+      {},
+      verdictFrame(shownVerdict, ctx.text.verdicts[shownVerdict], /** @type {any} */ (row.basis)),
+      why ? ` ${why}` : '',
+    ),
+    h('td', {}, row.at ? stamp(row.at) : ''),
+  );
+}
+
+/** @param {Context} ctx @param {CheckRow[]} rows */
+function measured(ctx, rows) {
+  const head = h('tr', {}, ...t.columns.map((name) => h('th', { scope: 'col' }, name)));
+  const bodies = grouped(rows, (r) => r.section).map(([section, own]) =>
+    h(
+      'tbody',
+      {},
+      h('tr', {}, h('th', { scope: 'rowgroup', colspan: 6 }, nameOfSection(ctx, section))),
+      ...own.map((row) => line(ctx, row)),
+    ),
+  );
+  return h('table', { class: 'checks' }, h('thead', {}, head), ...bodies);
+}
+
+/** Names of a list, section by section. @param {Context} ctx
+ * @param {{ section: string, what: string }[]} rows */
+function listed(ctx, rows) {
+  if (!rows.length) return h('p', {}, t.none);
+  return h(
+    'ul',
+    {},
+    ...grouped(rows, (r) => r.section).map(([section, own]) =>
+      h(
+        'li',
+        {},
+        h('b', {}, `${nameOfSection(ctx, section)}: `),
+        own.map((r) => r.what.replace(/\.$/, '')).join('; '),
+      ),
+    ),
+  );
+}
+
+/** @param {Record_} record */
+function head({ job, software, limits_sha256 }) {
+  const facts = [
+    [t.vehicle, job.vehicle],
+    [t.heater, job.heater],
+    [t.customer, job.customer],
+    [t.installer, job.installer],
+    [t.dates, `${day(job.created_at)} – ${day(job.changed_at)}`],
+    [t.limits, short(limits_sha256)],
+    [t.software, software],
+  ];
+  return h(
+    'dl',
+    {},
+    ...facts.flatMap(([name, value]) => [h('dt', {}, name), h('dd', {}, value || t.blank)]),
+  );
+}
+
+/** @param {Context} ctx */
+function signatures(ctx) {
+  const { typed } = ctx.plan.keptOf('signatures').record;
+  return h(
+    'div',
+    { class: 'signatures' },
+    .../** @type {const} */ (['installer', 'customer']).map((who) =>
+      h(
+        'figure',
+        {},
+        typed[who] ? signed(typed[who], words.sign[who]) : h('p', { class: 'line' }, t.blank),
+        h(
+          'figcaption',
+          {},
+          [words.sign[who], typed[`${who}_at`] && stamp(typed[`${who}_at`])]
+            .filter(Boolean)
+            .join(', '),
+        ),
+      ),
+    ),
+  );
+}
+
+/** @param {Context} ctx @param {Record_} record @param {Node[]} pictures @param {string} summary */
+export function paper(ctx, record, pictures, summary) {
+  const told = record.checks.filter((c) => !['not_checked', 'not_needed'].includes(c.verdict));
+  const open = record.checks.filter((c) => c.verdict === 'not_checked');
+  const seen = record.facts.filter((f) => f.state === 'seen');
+  const unseen = record.facts.filter((f) => f.state === 'not_seen');
+  const repeated = record.captures.length - new Set(record.captures.map((c) => c.report.part)).size;
+  const overruled = record.captures.filter((c) => c.overruled);
+  const noNeed = [
+    ...record.checks.filter((c) => c.verdict === 'not_needed'),
+    ...record.facts
+      .filter((f) => f.state === 'not_needed')
+      .map((f) => ({ section: f.section, what: `${f.statement} (${f.who}: ${f.reason})` })),
+  ];
+  return h(
+    'article',
+    { class: 'paper record-paper', lang: 'en' },
+    h('h1', {}, `${t.title}: ${nameOf(ctx.job)}`),
+    record.job.tryout ? h('p', { class: 'tryout-mark' }, t.tryout) : null,
+    head(record),
+    h('p', { class: 'summary' }, `${summary}.`),
+    h('h2', {}, t.measured),
+    told.length ? measured(ctx, told) : h('p', {}, t.none),
+    ...pictures,
+    h('h2', {}, t.open),
+    listed(ctx, [...open, ...unseen.map((f) => ({ section: f.section, what: f.statement }))]),
+    noNeed.length ? h('h2', {}, t.noNeed) : null,
+    noNeed.length ? listed(ctx, noNeed) : null,
+    h('h2', {}, t.seen),
+    listed(
+      ctx,
+      seen.map((f) => ({
+        section: f.section,
+        what: `${f.statement} (${f.who}, ${stamp(String(f.at))}${f.reason ? `: ${f.reason}` : ''})`,
+      })),
+    ),
+    h('p', {}, t.captures(record.captures.length, repeated)),
+    ...overruled.map((c) =>
+      h('p', {}, t.overruled(stamp(c.taken_at), c.overruled?.who ?? '', c.overruled?.reason ?? '')),
+    ),
+    h('h2', {}, t.claims),
+    h('ul', {}, ...record.does_not_claim.map((c) => h('li', {}, c))),
+    signatures(ctx),
+    h('p', { class: 'sum' }, `${words.sum} ${short(record.sha256)}`),
+  );
+}

@@ -1,0 +1,141 @@
+// The record's schema: JSON Schema (2020-12), published beside the page, and what the page itself
+// checks a record by that comes in. What is derived from it (checks, facts) is described and not
+// taken in: it is worked out anew.
+
+/** @typedef {Record<string, any>} Schema */
+
+/** A signature is the longest. */
+const LONGEST_TEXT = 8000;
+/** @param {number} [longest] @returns {Schema} */
+const text = (longest = LONGEST_TEXT) => ({ type: 'string', maxLength: longest });
+const when = { type: 'string', maxLength: 40 };
+const number = { type: 'number' };
+const whole = { type: 'integer', minimum: 0 };
+const flag = { type: 'boolean' };
+/** @param {Schema} schema @returns {Schema} */
+const orNull = (schema) => ({ ...schema, type: [schema.type, 'null'] });
+/** @param {Schema} items @param {number} maxItems @returns {Schema} */
+const list = (items, maxItems) => ({ type: 'array', items, maxItems });
+/** Every one of these and no other, but for those that may be left out.
+ * @param {Record<string, Schema>} properties @param {Record<string, Schema>} [optional]
+ * @returns {Schema} */
+const object = (properties, optional = {}) => ({
+  type: 'object',
+  required: Object.keys(properties),
+  properties: { ...properties, ...optional },
+  additionalProperties: false,
+});
+/** Anything by name. @param {Schema} values @returns {Schema} */
+const map = (values) => ({ type: 'object', additionalProperties: values, maxProperties: 400 });
+
+const tick = object({ who: text(), at: when, reason: text(), photo: orNull(whole) });
+const row = object({ typed: map(text()), half: map(text()) });
+const entry = object({
+  key: text(40),
+  system: { enum: ['metric', 'us'] },
+  typed: map(text()),
+  half: map(text()),
+  rows: list(row, 200),
+  ticks: map(tick),
+  photos: list(whole, 500),
+  changed_at: when,
+});
+const contribution = object({ name: text(), u: number });
+const check = object({
+  id: text(120),
+  section: text(40),
+  what: text(),
+  verdict: { enum: ['within', 'beyond', 'not_proven', 'none', 'not_checked', 'not_needed'] },
+  value: orNull(number),
+  u: orNull(number),
+  unit: text(20),
+  low: orNull(number),
+  high: orNull(number),
+  basis: { enum: ['', 'manual', 'law', 'trade_usage', 'assumed'] },
+  source: text(),
+  vehicles: text(),
+  reason: text(),
+  why: orNull(text()),
+  margin: orNull(number),
+  probability: orNull(number),
+  at: orNull(when),
+  how: text(),
+  contributions: list(contribution, 400),
+});
+const fact = object({
+  id: text(120),
+  section: text(40),
+  statement: text(),
+  state: { enum: ['seen', 'not_seen', 'not_needed'] },
+  who: text(),
+  at: orNull(when),
+  reason: text(),
+  photo: orNull(whole),
+});
+const capture = object(
+  {
+    id: whole,
+    taken_at: when,
+    blind: flag,
+    app_version: text(60),
+    limits_name: text(),
+    report: { type: 'object' },
+    in_operation: list(text(40), 20),
+    found_ms: orNull(number),
+    level_ms: orNull(number),
+    photo: orNull(whole),
+    photos: list(whole, 500),
+  },
+  { overruled: object({ who: text(), at: when, reason: text() }) },
+);
+const photo = object({
+  id: whole,
+  sheet: text(40),
+  about: text(200),
+  at: when,
+  jpeg_base64: text(8_000_000),
+});
+const beforeRow = object({
+  id: text(120),
+  what: text(),
+  value: number,
+  u: number,
+  unit: text(20),
+  at: orNull(when),
+});
+const job = object({
+  vehicle: text(),
+  heater: text(),
+  customer: text(),
+  installer: text(),
+  created_at: when,
+  changed_at: when,
+  before: orNull(object({ sha256: text(64), checks: list(beforeRow, 4000) })),
+  tryout: flag,
+});
+
+export const FORMAT = 'plumbmark-record';
+export const VERSION = 1;
+
+export const schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  title: 'Plumbmark record',
+  description:
+    'What was measured on one heater in one vehicle, how, when and against whose limits. Numbers in the unit beside them; angles in degrees; u is a two-sided 95 % expanded uncertainty; contributions are standard uncertainties. It is neither an approval nor proof that the installation is free of danger.',
+  ...object({
+    format: { const: FORMAT },
+    version: { const: VERSION },
+    software: text(60),
+    job,
+    limits: { type: ['object', 'null'] },
+    limits_sha256: { type: 'string', pattern: '^[0-9a-f]{64}$' },
+    captures: list(capture, 2000),
+    entries: list(entry, 200),
+    checks: list(check, 4000),
+    facts: list(fact, 400),
+    cautions: list(text(), 100),
+    does_not_claim: list(text(), 20),
+    photos: list(photo, 500),
+    sha256: { type: 'string', pattern: '^[0-9a-f]{64}$' },
+  }),
+};
