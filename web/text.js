@@ -74,11 +74,12 @@ export const text = {
     anglesOnly: 'The rest of the job is not looked at here.',
     notNeeded: 'not needed',
     seen: 'seen',
+    notFound: 'nothing found',
     /** @param {string} what */
     next: (what) => `Next: ${what}`,
     nothingNext: 'Nothing left to do here',
     /** @param {{ open: number, beyond: number, not_proven: number, within: number, usage: number,
-     *   seen: number, not_needed: number }} n */
+     *   not_found: number, seen: number, not_needed: number }} n */
     summary: (n) => {
       const open = n.open ? `${n.open} not checked` : 'nothing unchecked';
       const usage = n.usage ? `, ${n.usage} of them only trade usage` : '';
@@ -89,6 +90,7 @@ export const text = {
         answered && (n.not_proven ? `${n.not_proven} not proven` : 'nothing unproven'),
         open,
         n.within && `${n.within} within${usage}`,
+        n.not_found && `${n.not_found} looked for and not found`,
         n.seen && `${n.seen} seen`,
         n.not_needed && `${n.not_needed} not needed`,
       ]

@@ -16,7 +16,8 @@ import { SECTIONS } from './sections.js';
  * @property {string} section a section or a part
  * @property {string} group what is marked as not needed together: a sheet, a fact, a check
  * @property {string} title
- * @property {Verdict | 'open' | 'seen' | 'not_needed'} state
+ * @property {Verdict | 'open' | 'seen' | 'not_needed' | 'not_found'} state not found: looked at in a
+ *   way that can find it beyond and never within, and it did not
  * @property {import('../types.js').Basis | ''} basis
  * @property {import('./model.js').Answer} [answer] of a sheet
  * @property {import('../types.js').Capture} [capture] of a part
@@ -35,6 +36,10 @@ function titleOf(words, { result, bound }) {
   return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
 }
 
+/** @param {import('./model.js').Answer} a @returns {Item['state']} */
+const stateOf = ({ verdict, why, only_beyond }) =>
+  only_beyond && verdict === 'not_proven' && !why ? 'not_found' : verdict;
+
 /** The checks of a sheet. What can only find it beyond is no check that is missed, and one of
  * several ways to do it is none of its own.
  * @param {Context} ctx @param {string} section @param {string} sheet @returns {Item[]} */
@@ -49,15 +54,12 @@ function ofSheet(ctx, section, sheet) {
       !alternative &&
       !told.some((a) => a.bound === bound && a.result.output === output),
   );
-  // What can only find it beyond, and does not, says nothing beside what can do both.
-  const both = told.some((a) => !a.only_beyond);
-  const counted = told.filter((a) => !both || !a.only_beyond || a.verdict === 'beyond');
   return [
-    ...counted.map((a) => ({
+    ...told.map((a) => ({
       section,
       group: sheet,
       title: titleOf(words, a),
-      state: a.verdict,
+      state: stateOf(a),
       basis: /** @type {Item['basis']} */ (a.limit?.basis ?? ''),
       answer: a,
     })),

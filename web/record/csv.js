@@ -23,6 +23,7 @@ const COLUMNS = /** @type {const} */ ([
   'source',
   'vehicles',
   'reason',
+  'only_beyond',
   'why',
   'margin',
   'probability',

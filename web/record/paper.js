@@ -48,6 +48,7 @@ function line(ctx, row) {
   ];
   const why = /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
   const { verdict } = row;
+  const notFound = row.only_beyond && verdict === 'not_proven' && !row.why;
   const shownVerdict = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
   return h(
     'tr',
@@ -59,7 +60,13 @@ function line(ctx, row) {
     h(
       'td',
       {},
-      verdictFrame(shownVerdict, ctx.text.verdicts[shownVerdict], /** @type {any} */ (row.basis)),
+      notFound
+        ? ctx.text.parts.notFound
+        : verdictFrame(
+            shownVerdict,
+            ctx.text.verdicts[shownVerdict],
+            /** @type {any} */ (row.basis),
+          ),
       why ? ` ${why}` : '',
     ),
     h('td', {}, row.at ? stamp(row.at) : ''),

@@ -22,6 +22,7 @@ import { itemsOf, noNeed as noNeedOf } from '../plan/state.js';
  * @property {string} source
  * @property {string} vehicles that a law is for
  * @property {string} reason why the limit may be looser than usage or a law
+ * @property {boolean} only_beyond read in a way that can find it beyond and never within
  * @property {string | null} why what stands behind the verdict, where it is not plain
  * @property {number | null} margin
  * @property {number | null} probability
@@ -44,6 +45,7 @@ const BLANK = {
   source: '',
   vehicles: '',
   reason: '',
+  only_beyond: false,
   why: null,
   margin: null,
   probability: null,
@@ -78,6 +80,7 @@ function ofAnswer(ctx, item) {
     source: limit?.source ?? '',
     vehicles: limit?.vehicles ?? '',
     reason: limit?.reason ?? '',
+    only_beyond: answer.only_beyond,
     why: answer.why,
     margin: finite(answer.margin),
     probability: finite(answer.probability),
@@ -112,6 +115,7 @@ function ofCapture(ctx, { section, title, group, capture }) {
         source: c.source,
         vehicles: line?.vehicles ?? '',
         reason: line?.reason ?? '',
+        only_beyond: false,
         why: c.why,
         margin: c.margin_deg ?? null,
         probability: c.probability ?? null,

@@ -55,6 +55,7 @@ const check = object({
   source: text(),
   vehicles: text(),
   reason: text(),
+  only_beyond: flag,
   why: orNull(text()),
   margin: orNull(number),
   probability: orNull(number),
