@@ -54,9 +54,9 @@ function numbersOf(ctx, row, entry, system, copied) {
   };
 }
 
-/** The answers of a sheet as it is kept, without showing it; none where it is refused.
+/** A sheet as it is kept, worked out without showing it: null where it is refused.
  * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
-export function answersOf(ctx, name, record) {
+export function workedOf(ctx, name, record) {
   const { entry } = sheetEntry(name);
   try {
     /** @param {Row} row @param {FieldEntry[]} entries */
@@ -70,10 +70,27 @@ export function answersOf(ctx, name, record) {
       all.map((n) => n.x),
       all.map((n) => n.half),
     );
-    return worked && !worked.refused ? worked.answers : [];
+    return worked && !worked.refused ? worked : null;
   } catch {
-    return [];
+    return null;
   }
+}
+
+/** The answers of a sheet as it is kept; none where it is refused.
+ * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
+export const answersOf = (ctx, name, record) => workedOf(ctx, name, record)?.answers ?? [];
+
+/** A number of a sheet as it is kept, and its half-width where one is told; NaN where none is.
+ * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record
+ * @param {string} field */
+export function keptNumber(ctx, name, record, field) {
+  const entry = sheetEntry(name).entry.inputs.find((e) => e.name === field);
+  try {
+    if (entry) return numbersOf(ctx, record, entry, record.system, copiedFrom(name, field));
+  } catch {
+    // Text that is no number is none.
+  }
+  return { x: NaN, half: NaN };
 }
 
 /** One field of a sheet. */

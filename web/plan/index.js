@@ -7,6 +7,8 @@ import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
 import { catalogue } from './model.js';
+import { demand } from './demand.js';
+import { demandSheet } from './demand-sheets.js';
 import { ducts } from './ducts.js';
 import { flue } from './flue.js';
 import { boatOutlet, pipeEnds } from './flue-ends.js';
@@ -27,6 +29,8 @@ import { unchecked } from './unchecked.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
+/** The sheets that take the loss, each with a screen of its own. */
+const DEMAND = ['heater_size', 'warm_up', 'night'];
 /** The fuel's sheets, each with a screen of its own. */
 const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
@@ -43,6 +47,8 @@ export class Plan {
     job_card: jobCard,
     unchecked,
     limits,
+    demand,
+    ...Object.fromEntries(DEMAND.map((name) => [`demand_${name}`, demandSheet(name)])),
     place,
     cut,
     fit,
