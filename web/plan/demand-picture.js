@@ -47,8 +47,9 @@ function side(losses, scale, [x, y], turn) {
   });
 }
 
-/** @param {import('./sheet.js').SheetForm} form @param {Result[]} results */
-export function demandPicture(form, results) {
+/** The space, its arrows, and its loss where one is told.
+ * @param {import('./sheet.js').SheetForm} form @param {Result[]} results @param {string} loss */
+export function demandPicture(form, results, loss) {
   /** @param {string} name @param {number | null} row */
   const of = (name, row) => results.find((r) => r.name === name && r.row === row)?.value ?? NaN;
   const surfaces = form.kept.record.rows.map(({ typed }, i) => ({
@@ -81,6 +82,7 @@ export function demandPicture(form, results) {
     'svg',
     { viewBox: '0 0 340 262', class: 'plan-picture', role: 'img', 'aria-label': words.picture },
     s('path', { d: `M${LEFT} ${TOP}h${WIDTH}v${HEIGHT}h${-WIDTH}z`, class: 'outline' }),
+    s('text', { x: midX, y: midY + 5, class: 'small', 'text-anchor': 'middle' }, loss),
     ...side(ways[0], scale, [LEFT + WIDTH, midY], 0),
     ...side(ways[1], scale, [midX, TOP], 270),
     ...side(ways[2], scale, [midX, TOP + HEIGHT], 90),

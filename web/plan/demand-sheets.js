@@ -4,9 +4,9 @@ import { h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { words } from '../words/demand.js';
 import { sheets } from '../words/demand-sheets.js';
-import { withU } from './demand-surfaces.js';
 import { follower, lossIn, takeButton } from './demand-take.js';
 import { SheetForm } from './sheet.js';
+import { withU } from './units.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */

@@ -3,7 +3,7 @@
 import { button, h, say } from '../dom.js';
 import { words } from '../words/demand.js';
 import { catalogue } from './model.js';
-import { unitLabel, valueAndU } from './units.js';
+import { unitLabel, withU } from './units.js';
 
 /** @typedef {import('./sheet.js').SheetForm} SheetForm */
 /** @typedef {import('./fields.js').SheetField} SheetField */
@@ -165,10 +165,10 @@ export class Surfaces {
       const [through, u, open] = [of('through_w'), of('u_w_per_m2_k'), of('open')];
       const { typed } = this.form.kept.record.rows[i];
       const way = this.form.words.choices?.flow[Number(typed.flow)] ?? '';
-      const area = typed.area_m2 ? `, ${typed.area_m2} ${unitLabel('m2', system)}` : '';
+      const area = typed.area_m2 ? `${typed.area_m2} ${unitLabel('m2', system)} ` : '';
       const says = open?.value ? words.throughLeast : words.through;
       const loses = through && u ? says(withU(through, system), withU(u, system)) : '';
-      say(told, `${way}${area}. ${loses}`);
+      say(told, `${area}${way}. ${loses}`);
     }
     // A complaint must be seen.
     for (const [i, fields] of this.form.rowFields.entries())
@@ -177,10 +177,4 @@ export class Surfaces {
         field.el.closest('details')?.setAttribute('open', '');
       }
   }
-}
-
-/** A value and its U. @param {Result} r @param {'metric' | 'us'} system */
-export function withU({ value, u, unit }, system) {
-  const shown = valueAndU(value, u, unit, system);
-  return `${shown.value} ${shown.u}`;
 }

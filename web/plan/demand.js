@@ -7,9 +7,10 @@ import { words } from '../words/demand.js';
 import { sheets } from '../words/demand-sheets.js';
 import { resultOf } from './copy.js';
 import { demandPicture } from './demand-picture.js';
-import { Surfaces, withU } from './demand-surfaces.js';
+import { Surfaces } from './demand-surfaces.js';
 import { follower, lossIn } from './demand-take.js';
 import { SheetForm } from './sheet.js';
+import { rounded, withU } from './units.js';
 import { way } from './way.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -21,6 +22,19 @@ function wayTo(ctx, sheet) {
   const [title, sub] = words.sheets[sheet];
   const told = lossIn(ctx, sheet).isAnother ? words.another : sub;
   return way(ctx, 'demand', sheet, [title, told], `demand_${sheet}`);
+}
+
+/** The loss in words, and short for the drawing. @param {import('./model.js').Worked | null} worked
+ * @param {'metric' | 'us'} system */
+function lossWords(worked, system) {
+  const [loss, least] = ['loss_w', 'at_least_w'].map((name) => resultOf(worked, name));
+  const open = resultOf(worked, 'open_surfaces')?.value ?? 0;
+  if (loss) return { long: words.loses(withU(loss, system)), short: rounded(loss, system) };
+  if (!least) return { long: '', short: '' };
+  return {
+    long: words.losesLeast(withU(least, system), open),
+    short: words.atLeast(rounded(least, system)),
+  };
 }
 
 /** @param {Context} ctx */
@@ -35,11 +49,9 @@ export function demand(ctx) {
     const results = worked && !worked.refused ? worked.results : [];
     const { system } = ctx.settings;
     surfaces.tell(results);
-    picture.replaceChildren(demandPicture(form, results));
-    const [loss, least] = ['loss_w', 'at_least_w'].map((name) => resultOf(worked, name));
-    const open = resultOf(worked, 'open_surfaces')?.value ?? 0;
-    const told = loss ? words.loses(withU(loss, system)) : '';
-    say(sum, least ? words.losesLeast(withU(least, system), open) : told);
+    const { long, short } = lossWords(worked, system);
+    say(sum, long);
+    picture.replaceChildren(demandPicture(form, results, short));
     follow();
     ways.replaceChildren(...Object.keys(words.sheets).map((name) => wayTo(ctx, name)));
   };

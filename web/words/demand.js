@@ -57,6 +57,8 @@ export const words = {
     `The space loses at least ${w}. ${open === 1 ? 'One surface' : `${open} surfaces`} can lose more (drawn broken): this can show a heater too small, never large enough.`,
   picture:
     'The space with an arrow for each loss, as wide as the loss is large; broken where more can be lost.',
+  /** @param {string} w */
+  atLeast: (w) => `at least ${w}`,
   air: 'air',
   ways: 'With this loss',
   /** @type {Record<string, [string, string]>} */
