@@ -100,6 +100,7 @@ test('ribs not told: at least so much, drawn broken, and no heater is proven by 
   await tap(page, 'take');
   assert.equal(await page.inputValue('[data-name="loss_is"]'), '1');
   assert.equal((await check(page, 'spare_at_most_w')).verdict, 'not_proven');
+  assert.match(await page.textContent('.sums'), /at most this multiple/);
   assert.equal(await page.locator('[data-result="spare_w"]').count(), 0);
   await type(page, { full_w: '500' });
   assert.equal((await check(page, 'spare_at_most_w')).verdict, 'beyond');

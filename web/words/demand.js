@@ -70,7 +70,12 @@ export const words = {
   another: 'its loss is another one than above',
   take: 'Take what is known from before',
   taken: 'What is taken keeps its ±, and follows the sheet before until you type over it.',
-  least: 'The loss is “at least”: so is this.',
+  /** What a loss that is a lower end makes of a sheet. @type {Record<string, string>} */
+  least: {
+    heater_size: 'The loss is “at least”: the lowest heat is at most this multiple of it.',
+    warm_up: 'The loss is “at least”: it takes at least so long, and gets at most so much warmer.',
+    night: 'The loss is “at least”: so is the fuel, and what is saved is at most this.',
+  },
   never: 'Never: the heat that is lost before it is that warm is more than the heater gives.',
   nearly:
     'So near to never that no time bounds it: see how much warmer it would get in the end, and its ±.',
