@@ -52,7 +52,9 @@ function lines(form, worked) {
     if (name === 'warm_min' && r.u === Infinity) return words.nearly;
     return Number.isNaN(r.value) ? [] : `${form.words.results[name]}: ${withU(r, system)}`;
   });
-  return told.length && lossIn(form.ctx, form.name).isLeast ? [...told, words.least[form.name]] : told;
+  return told.length && lossIn(form.ctx, form.name).isLeast
+    ? [...told, words.least[form.name]]
+    : told;
 }
 
 /** @param {string} name */

@@ -270,8 +270,8 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
     }
 }
 
-/// The smallest change that would prove it. What a tape tells hardly grows in uncertainty; a heater's
-/// heat, told to a tenth, by 2/√3 of that; what a formula gives in proportion to its value at worst.
+/// The smallest change that would prove it. What a tape tells hardly grows in uncertainty; what a
+/// formula gives grows with its value, in proportion at worst.
 fn settling(given: &Given, low: f64, high: f64) -> f64 {
     let (value, u) = (given.value, given.u);
     let share = (u / value).abs();
@@ -281,6 +281,7 @@ fn settling(given: &Given, low: f64, high: f64) -> f64 {
         // What is to spare lies about zero: its U goes with what it is the difference of.
         Unit::A => (0.06, 0.0),
         Unit::H => (0.3, 0.0),
+        // 2/√3 of a tenth, to which a heater's heat is told.
         Unit::W => (0.12, 0.0),
         _ => (share, share),
     };
