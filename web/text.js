@@ -101,6 +101,7 @@ export const text = {
   /** Sections of the tape-measure half: name, and what it is about. */
   sections: {
     job: ['First questions', 'manual, approval, dangerous goods'],
+    demand: ['Heat wanted', 'loss, heater, warming up, a night'],
     place: ['Place', 'clearances, cut plan, fit'],
     support: ['Support', 'evenness under the seal, plate, seal'],
     ducts: ['Ducts', 'bends, loss, air flow, return air'],

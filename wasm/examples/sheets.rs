@@ -5,6 +5,7 @@ use plumbmark::limits::Basis;
 use plumbmark::plan::Sheet;
 use plumbmark::plan::bound::{BoundId, Section};
 use plumbmark::plan::bound_error::{BoundError, LONGEST};
+use plumbmark::plan::demand::material::MATERIALS;
 use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
 use plumbmark::plan::place::orientation::Orientation;
@@ -24,6 +25,8 @@ struct Sheets {
     longest_text: usize,
     /// The ways that the heater can stand in a compartment, by their places in core's list.
     orientations: Vec<OrientationEntry>,
+    /// Materials by name, and their conductivity in W/(m·K).
+    materials: Vec<(&'static str, f64)>,
 }
 
 #[derive(Serialize)]
@@ -179,6 +182,10 @@ fn main() {
         bound_errors: BoundError::NAMES,
         longest_text: LONGEST,
         orientations: Orientation::ALL.into_iter().map(orientation).collect(),
+        materials: MATERIALS
+            .iter()
+            .map(|m| (m.name, m.conductivity_w_per_m_k))
+            .collect(),
     };
     let lists = serde_json::to_string(&lists).expect("lists of names and numbers");
     println!("export default {lists};");

@@ -3,9 +3,9 @@
 import { button, h, say } from '../dom.js';
 import { sheets, words } from '../words/ducts.js';
 import { savedLine } from './answers.js';
+import { asTyped, fill, resultOf } from './copy.js';
 import { FAN } from './ducts-pieces.js';
 import { SheetForm } from './sheet.js';
-import { toShown, widthToShown } from './units.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./ducts-pieces.js').DuctForm} DuctForm */
@@ -17,27 +17,14 @@ const USUAL = /** @type {const} */ ([
   ['curve_density_kg_per_m3', '1.2'],
 ]);
 
-/** @param {number} value */
-const asTyped = (value) => String(Number(value.toPrecision(4)));
-
-/** Puts a result into a field of the ducts, its U as half-width: no narrower than it is.
- * @param {DuctForm} ducts @param {string} name @param {Result} result */
+/** Puts a result into a field of the ducts. @param {DuctForm} ducts @param {string} name
+ * @param {Result} result */
 function take(ducts, name, result) {
   const field = ducts.field(name);
-  const { system } = ducts.ctx.settings;
-  field.row.typed[name] = asTyped(toShown(result.value, result.unit, system));
-  field.row.half[name] = asTyped(widthToShown(result.u, result.unit, system));
-  field.input.value = field.row.typed[name];
-  if (field.half) field.half.value = field.row.half[name];
+  fill(field, asTyped(result, ducts.ctx.settings.system));
   field.onChange(true);
   ducts.refresh();
   field.el.scrollIntoView({ block: 'center' });
-}
-
-/** A result that is there. @param {import('./model.js').Worked | null} worked @param {string} name */
-export function resultOf(worked, name) {
-  const results = worked && !worked.refused ? worked.results : [];
-  return results.find((r) => r.name === name && r.row === null && !Number.isNaN(r.value));
 }
 
 /** Flow from a measured rise. @param {Context} ctx @param {DuctForm} ducts */

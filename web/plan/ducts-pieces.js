@@ -15,8 +15,9 @@ import {
   relabel,
 } from './ducts-kinds.js';
 import { heaterPicture, piecePicture } from './ducts-picture.js';
-import { rounded, sumLines, withU } from './ducts-sums.js';
+import { sumLines } from './ducts-sums.js';
 import { SheetForm } from './sheet.js';
+import { rounded, withU } from './units.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./fields.js').SheetField} SheetField */

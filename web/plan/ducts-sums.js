@@ -2,18 +2,7 @@
 
 import { words } from '../words/ducts.js';
 import { kindOf } from './ducts-kinds.js';
-import { unitLabel, valueAndU } from './units.js';
-
-/** A value and its U. @param {import('./model.js').Result} r @param {'metric' | 'us'} system */
-export function withU({ value, u, unit }, system) {
-  const shown = valueAndU(value, u, unit, system);
-  return `${shown.value} ${shown.u}`;
-}
-
-/** A value alone, as exact as its U lets it be. @param {import('./model.js').Result} r
- * @param {'metric' | 'us'} system */
-export const rounded = ({ value, u, unit }, system) =>
-  `${valueAndU(value, u, unit, system).value} ${unitLabel(unit, system)}`;
+import { rounded, withU } from './units.js';
 
 /** Both layouts, and by how much they differ. @param {import('./ducts-pieces.js').DuctForm} form
  * @param {import('./model.js').Result[]} results */

@@ -6,6 +6,7 @@ import { words } from '../words/ducts.js';
 import { savedLine } from './answers.js';
 import { fanCard, openingsCard, riseCard } from './ducts-cards.js';
 import { DuctForm } from './ducts-pieces.js';
+import { tick } from './ticks.js';
 
 const AIR = ['flow_m3_per_h', 'power_w', 'inlet_celsius', 'altitude_m', 'other_loss_pa'];
 
@@ -37,6 +38,8 @@ export function ducts(ctx) {
       riseCard(ctx, form),
       openingsCard(ctx, form),
       fan.el,
+      h('h2', {}, words.ticks),
+      ...Object.entries(words.tick).map(([id, statement]) => tick(ctx, form.kept, id, statement)),
     ],
     [],
   );

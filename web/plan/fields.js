@@ -73,9 +73,22 @@ export function workedOf(ctx, name, record) {
   }
 }
 
-/** Its answers; none where it is refused.
+/** The answers of a sheet as it is kept; none where it is refused.
  * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
 export const answersOf = (ctx, name, record) => workedOf(ctx, name, record)?.answers ?? [];
+
+/** A number of a sheet as it is kept, and its half-width where one is told; NaN where none is.
+ * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record
+ * @param {string} field */
+export function keptNumber(ctx, name, record, field) {
+  const entry = sheetEntry(name).entry.inputs.find((e) => e.name === field);
+  try {
+    if (entry) return numbersOf(ctx, record, entry, record.system, copiedFrom(name, field));
+  } catch {
+    // Text that is no number is none.
+  }
+  return { x: NaN, half: NaN };
+}
 
 /** One field of a sheet. */
 export class SheetField {

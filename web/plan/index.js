@@ -9,6 +9,8 @@ import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
 import { catalogue } from './model.js';
+import { demand } from './demand.js';
+import { demandSheet } from './demand-sheets.js';
 import { ducts } from './ducts.js';
 import { flue } from './flue.js';
 import { boatOutlet, pipeEnds } from './flue-ends.js';
@@ -29,6 +31,8 @@ import { unchecked } from './unchecked.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
+/** The sheets that take the loss, each with a screen of its own. */
+const DEMAND = ['heater_size', 'warm_up', 'night'];
 /** The fuel's sheets, each with a screen of its own. */
 const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
 
@@ -48,6 +52,8 @@ export class Plan {
     again,
     unchecked,
     limits,
+    demand,
+    ...Object.fromEntries(DEMAND.map((name) => [`demand_${name}`, demandSheet(name)])),
     place,
     cut,
     fit,

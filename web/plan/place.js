@@ -6,6 +6,7 @@ import { frame } from '../screens/frame.js';
 import { words } from '../words/place.js';
 import { placePicture } from './place-picture.js';
 import { SheetForm } from './sheet.js';
+import { tick } from './ticks.js';
 import { way } from './way.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -34,6 +35,8 @@ export function place(ctx) {
       form.group(words.sides, names.slice(0, 6), words.sidesWhy),
       form.group(words.ends, names.slice(6), words.endsWhy),
       ...form.outcome(),
+      h('h2', {}, words.ticks),
+      ...Object.entries(words.tick).map(([id, statement]) => tick(ctx, form.kept, id, statement)),
     ],
     [],
   );

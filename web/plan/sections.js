@@ -2,7 +2,8 @@
 // facts must have been seen, and with which record they are kept.
 
 import { words as cut } from '../words/cut.js';
-import { sheets as ducts } from '../words/ducts.js';
+import { sheets as demand } from '../words/demand-sheets.js';
+import { sheets as ductSheets, words as ducts } from '../words/ducts.js';
 import { words as fit } from '../words/fit.js';
 import { words as flue } from '../words/flue.js';
 import { sheets as flueSheets } from '../words/flue-sheets.js';
@@ -30,12 +31,13 @@ export const isBoat = (ctx) => ctx.plan.keptOf('exhaust').record.typed.boat === 
 /** @type {Record<string, Section>} */
 export const SECTIONS = {
   job: { sheets: {}, ticks: { job: facts } },
+  demand: { sheets: demand, ticks: {} },
   place: {
     sheets: { clearances: place.clearances, fit: fit.fit, cut_plan: cut.cut },
-    ticks: { cut_plan: cut.tick },
+    ticks: { clearances: place.tick, cut_plan: cut.tick },
   },
   support: { sheets: supportSheets, ticks: { support: support.tick } },
-  ducts: { sheets: ducts, ticks: {} },
+  ducts: { sheets: ductSheets, ticks: { ducts: ducts.tick } },
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
   flue: { sheets: flueSheets, ticks: flue.tick, only: { boat_outlet: isBoat } },
   supply: { sheets: supplySheets, ticks: supply.tick },

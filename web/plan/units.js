@@ -131,3 +131,14 @@ export function valueAndU(value, u, unit, system, limits = []) {
     u: `± ${up.toFixed(after)}${label && space + label}`,
   };
 }
+
+/** A value and its U. @param {import('./model.js').Result} r @param {'metric' | 'us'} system */
+export function withU({ value, u, unit }, system) {
+  const shown = valueAndU(value, u, unit, system);
+  return `${shown.value} ${shown.u}`;
+}
+
+/** A value alone, as exact as its U lets it be. @param {import('./model.js').Result} r
+ * @param {'metric' | 'us'} system */
+export const rounded = ({ value, u, unit }, system) =>
+  `${valueAndU(value, u, unit, system).value} ${unitLabel(unit, system)}`;

@@ -11,7 +11,7 @@ import { count, standing, worstOf } from './standing.js';
 
 /** What must be known before the first cut comes first. @type {Record<string, string[]>} */
 const ORDER = {
-  first: ['limits', 'job', 'place'],
+  first: ['limits', 'job', 'demand', 'place'],
   seat: ['support', 'level', 'heater'],
   air: ['ducts'],
   fuel: ['fuel', 'pump', 'filter'],

@@ -189,6 +189,13 @@ export const words = {
   /** @param {string} by */
   apart: (by) => `B less A: ${by}.`,
   noPieces: 'No piece yet: add them in the order of the air.',
+  ticks: 'Seen with your own eyes',
+  tick: {
+    own_way: 'The warm air has a way of its own: no duct joins the vehicle’s own air system.',
+    return_free:
+      'Where lockers or cupboards lie in the way of the return air, they are open to it, full too.',
+    uncovered: 'No outlet and no return can be covered by bedding, luggage, a seat or a curtain.',
+  },
   rise: 'Flow from a measured rise',
   riseWhy:
     'Full power, ten minutes, everything open. Thermometers out of the sun and off hot metal. Then the flow goes into the air above.',

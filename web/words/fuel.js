@@ -42,7 +42,9 @@ export const words = {
     pump_cool:
       'Pump and line are kept off hot parts, shielded where one is near, and cannot chafe.',
     slant: 'The standpipe’s end is cut at a slant.',
+    harness: 'The pump’s plug is locked and its cable fixed, clear of hot and moving parts.',
     dry: 'With the pump running, every joint is dry.',
+    hot: 'After the first hot run every clamp was looked at and tightened again.',
   },
   /** Notes above the fields of a sheet. */
   why: {

@@ -35,6 +35,13 @@ export const words = {
       right_mm: 'right',
     },
   },
+  ticks: 'Seen with your own eyes',
+  tick: {
+    nothing_stored: 'Nothing can be stored against the heater: its room is closed off or guarded.',
+    no_fuel:
+      'No petrol, gas bottle, solvent or spray can stands in the heater’s compartment, and none is to.',
+    reach: 'It can be reached for service: cover, plug, clamps, and a way to take it out.',
+  },
   ways: 'Also before the first cut',
   /** @type {Record<string, [string, string]>} */
   sheets: {

@@ -12,6 +12,7 @@
 pub mod air;
 pub mod bound;
 pub mod bound_error;
+pub mod demand;
 pub mod ducts;
 pub mod flue;
 pub mod form;

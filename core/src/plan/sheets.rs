@@ -1,5 +1,6 @@
 //! The sheets by name, in the order of the work.
 
+use super::demand::{heat_loss, heater_size, night, warm_up};
 use super::ducts::{air_flow, duct, grille};
 use super::flue::{boat_outlet, ends, pipe};
 use super::form::{Declared, Form, Names};
@@ -45,6 +46,14 @@ macro_rules! sheets {
 }
 
 sheets! {
+    /// Heat that a space loses.
+    HeatLoss heat_loss::SHEET,
+    /// Whether the heater gives it.
+    HeaterSize heater_size::SHEET,
+    /// How long it takes to get warm.
+    WarmUp warm_up::SHEET,
+    /// What a night costs.
+    Night night::SHEET,
     /// Free space round the heater.
     Clearances clearance::SHEET,
     /// What is cut into a panel, and what lies near it.

@@ -5,6 +5,9 @@ use crate::plan::form::Declared;
 use crate::plan::kind::{Kind, Refusal, Unit};
 use crate::plan::row::{Row, row};
 
+/// Share of the fuel's energy that becomes heat in the air.
+pub const EFFICIENCY: Kind = Kind::new(Unit::Ratio, 0.3, 1.0).give_or_take(0.05, 0.0);
+
 row! {
     /// Heat asked for, and what there is.
     Burn {
@@ -13,7 +16,7 @@ row! {
         /// Heat that comes out.
         output_w: Kind::new(Unit::W, 200.0, 50_000.0).give_or_take(0.0, 0.1),
         /// Share of the fuel's energy that becomes heat in the air.
-        efficiency: Kind::new(Unit::Ratio, 0.3, 1.0).give_or_take(0.05, 0.0),
+        efficiency: EFFICIENCY,
         /// Fuel that the standpipe reaches.
         reach_l: Kind::new(Unit::L, 0.0, 2000.0).give_or_take(0.0, 0.05).or_none(),
         /// Where the energy lies within the fuel's span.
