@@ -7,7 +7,7 @@ import sys
 
 import numpy as np
 
-MODULES = ["clearances", "place", "ducts", "fuel", "support", "supply"]
+MODULES = ["clearances", "place", "ducts", "fuel", "support", "supply", "start"]
 
 
 class Answers:

@@ -8,6 +8,7 @@ use plumbmark::plan::bound_error::{BoundError, LONGEST};
 use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
 use plumbmark::plan::place::orientation::Orientation;
+use plumbmark::plan::start::co_air::{THRESHOLDS, Threshold};
 use plumbmark::plan::usage::{Known, LAW, USAGE};
 use serde::Serialize;
 
@@ -24,6 +25,8 @@ struct Sheets {
     longest_text: usize,
     /// The ways that the heater can stand in a compartment, by their places in core's list.
     orientations: Vec<OrientationEntry>,
+    /// Published thresholds of carbon monoxide, lowest first.
+    co_thresholds: [Threshold; 9],
 }
 
 #[derive(Serialize)]
@@ -179,6 +182,7 @@ fn main() {
         bound_errors: BoundError::NAMES,
         longest_text: LONGEST,
         orientations: Orientation::ALL.into_iter().map(orientation).collect(),
+        co_thresholds: THRESHOLDS,
     };
     let lists = serde_json::to_string(&lists).expect("lists of names and numbers");
     println!("export default {lists};");

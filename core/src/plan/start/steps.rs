@@ -1,0 +1,172 @@
+//! The steps of the first start: what each is worth. A step that was done counts only where what it
+//! rests on was done too, and where its time, its readings or its dates bear it out.
+
+use super::step_rows::{Alarm, AlarmGiven, FirstStart, FirstStartGiven, Told, Worth};
+use super::timer::Clocked;
+use crate::decision::Verdict;
+use crate::plan::form::Declared;
+use crate::plan::kind::Refusal;
+use crate::plan::row::Row;
+
+/// Places of the steps that others rest on, or that a stop undoes.
+mod place {
+    pub const OUTDOORS: u32 = 1;
+    pub const METER: u32 = 2;
+    pub const CLOSED: u32 = 3;
+    pub const LEAKS_COLD: u32 = 4;
+    pub const PRIME: u32 = 5;
+    pub const IGNITION: u32 = 6;
+    pub const VOLTAGE: u32 = 7;
+    pub const OUTLET: u32 = 8;
+    pub const LOW: u32 = 9;
+    pub const CO_TEST: u32 = 10;
+    pub const LEAKS_HOT: u32 = 11;
+    pub const AFTER_RUN: u32 = 12;
+    pub const TORQUES: u32 = 13;
+    pub const ALARMS: u32 = 16;
+}
+
+const STEPS: usize = 17;
+
+/// The sheet.
+pub const SHEET: Declared = Declared::new::<FirstStart, FirstStartGiven>("first_start", steps)
+    .rows::<Alarm>()
+    .row_results::<AlarmGiven>();
+
+const fn bits(places: &[u32]) -> u32 {
+    let mut set = 0;
+    let mut rest = places;
+    while let [first, others @ ..] = rest {
+        set |= 1 << *first;
+        rest = others;
+    }
+    set
+}
+
+/// What each step rests on. What the extinguisher is for is seen by nobody but the one who starts.
+const RESTS_ON: [u32; STEPS] = {
+    use place::*;
+    let flame = bits(&[IGNITION]);
+    [
+        0,
+        0,
+        bits(&[OUTDOORS]),
+        0,
+        0,
+        0,
+        bits(&[LEAKS_COLD, PRIME]),
+        flame,
+        flame,
+        flame,
+        bits(&[OUTDOORS, METER, CLOSED, IGNITION, LOW]),
+        bits(&[LEAKS_COLD, IGNITION]),
+        flame,
+        bits(&[AFTER_RUN]),
+        0,
+        0,
+        0,
+    ]
+};
+
+/// What has to be done anew after a stop: everything that opening the system or the doors undoes.
+const ANEW: u32 = bits(&[
+    place::OUTDOORS,
+    place::METER,
+    place::CLOSED,
+    place::LEAKS_COLD,
+    place::PRIME,
+    place::IGNITION,
+    place::VOLTAGE,
+    place::OUTLET,
+    place::LOW,
+    place::CO_TEST,
+    place::LEAKS_HOT,
+    place::AFTER_RUN,
+    place::TORQUES,
+]);
+
+/// Whether a date that is so many days off lets an alarm count.
+fn in_date(days_left: f64) -> u8 {
+    if days_left.is_nan() {
+        0
+    } else {
+        1 + u8::from(days_left >= 1.0)
+    }
+}
+
+/// Steps whose time, readings or dates do not bear them out.
+fn unborne(told: &FirstStart, alarms: &[f64]) -> u32 {
+    // Never started, or run to its end on a clock that nobody set.
+    let timed = |timer: f64| {
+        timer == f64::from(Clocked::None as u8) || timer == f64::from(Clocked::Ended as u8)
+    };
+    let within = |verdict: f64| verdict == f64::from(Verdict::Within as u8);
+    let stood_still = within(told.after_run_time) && timed(told.after_run_timer);
+    // The best that a test can find is no rise, with this meter, this time.
+    let tested = told.co_rise == f64::from(Verdict::NotProven as u8)
+        && within(told.co_time)
+        && told.co_shows_more == 0.0
+        && timed(told.co_timer);
+    let all_in_date = !alarms.is_empty() && alarms.iter().all(|days| in_date(*days) == 2);
+    let checks = [
+        (timed(told.prime_timer), place::PRIME),
+        (within(told.start_voltage), place::VOLTAGE),
+        (within(told.outlet_air), place::OUTLET),
+        (tested, place::CO_TEST),
+        (stood_still, place::AFTER_RUN),
+        (all_in_date, place::ALARMS),
+    ];
+    let failed = checks.iter().filter(|(fine, _)| !fine);
+    failed.fold(0, |set, (_, place)| set | 1 << place)
+}
+
+/// What each step is worth.
+///
+/// # Errors
+/// None of its own.
+pub fn steps(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
+    let (fixed, alarms) = x
+        .split_at_checked(FirstStart::KINDS.len())
+        .unwrap_or_default();
+    let (given, each) = to
+        .split_at_mut_checked(FirstStartGiven::KINDS.len())
+        .unwrap_or_default();
+    let unborne = unborne(&FirstStart::read(fixed), alarms);
+    // A step rests on earlier ones alone: one pass is enough.
+    let (mut done, mut skipped, mut not_proven, mut to_do) = (0_u32, 0_u32, 0_u32, 0_u32);
+    let (worths, counts) = given.split_at_mut_checked(STEPS).unwrap_or_default();
+    let steps = worths.iter_mut().zip(fixed).zip(RESTS_ON).enumerate();
+    for (i, ((worth, told), rests_on)) in steps {
+        let bit = 1 << i;
+        let is = |what: Told| *told == f64::from(what as u8);
+        let anew = is(Told::BeforeStop) && ANEW & bit != 0;
+        let rests = rests_on & done == rests_on && unborne & bit == 0;
+        let (code, set) = if is(Told::Open) {
+            (Worth::Open, &mut to_do)
+        } else if is(Told::Skipped) {
+            (Worth::Skipped, &mut skipped)
+        } else if anew || !rests {
+            (Worth::NotProven, &mut not_proven)
+        } else {
+            (Worth::Done, &mut done)
+        };
+        *set |= bit;
+        to_do |= if anew { bit } else { 0 };
+        *worth = f64::from(code as u8);
+    }
+    let count = |set: u32| f64::from(set.count_ones());
+    let next = f64::from(to_do.trailing_zeros());
+    let told = [
+        count(to_do),
+        count(skipped),
+        count(not_proven),
+        if to_do == 0 { f64::NAN } else { next },
+    ];
+    for (to, value) in counts.iter_mut().zip(told) {
+        *to = value;
+    }
+    for (to, days) in each.iter_mut().zip(alarms) {
+        *to = f64::from(in_date(*days));
+    }
+    Ok(())
+}
