@@ -81,13 +81,13 @@ def tested(answers, rng, n=2400):
         whole += place == 0
         assert [math.isnan(v) for v in values[:3]] == [k != place for k in range(3)]
         assert np.isclose(values[place], max(inside) - outdoor)
-        assert np.allclose(values[10:], np.array(inside) - outdoor)
-        assert np.allclose(values[4:6], [full, low - full])
+        assert np.allclose(values[11:], np.array(inside) - outdoor)
+        assert np.allclose(values[4:7], [180 / s.least, full, low - full])
         covered += abs(max(s.true) - values[place]) <= us[place]
         beyond += values[place] > us[place]
         assert us[place] >= 2 * s.meter / SQRT3 - 1e-12, "the meter's own error, and no less"
-        unseen(s, values[6], full)
-        unseen(s, values[7], low - full)
+        unseen(s, values[7], full)
+        unseen(s, values[8], low - full)
     assert covered >= 0.95 * n, covered / n
     assert 0.1 * n < beyond < 0.9 * n and 0.1 * n < whole < 0.9 * n, "every kind of case"
     return f"co_check: {n} spaces agree, {covered / n:.3f} of their rises inside"
@@ -130,7 +130,7 @@ def urgent(answers):
     levels = sorted([ppm(4), ppm(10), ppm(30), ppm(35), ppm(60), ppm(100), 35, 50, 200])
     shown = [v + d for v in levels for d in (-0.01, 0.01)]
     cases = [([0, 0, 0, 1, NONE, 0, NONE, NONE, NONE, 0, 0, 0, 0, 0, 5, 0, v, 0], []) for v in shown]
-    told = [values[9] for values, _ in answers("co_check", cases)]
+    told = [values[10] for values, _ in answers("co_check", cases)]
     assert told == [k // 2 + k % 2 for k in range(len(shown))], told
     return f"co_check: {len(shown)} readings beside 9 thresholds"
 

@@ -61,6 +61,7 @@ fn the_best_is_no_rise_found() {
     assert_eq!(rise(&worked, "rise_ppm"), Verdict::NotProven);
     assert_eq!(rise(&worked, "part_rise_ppm"), Verdict::None);
     assert_eq!(value(CO, &worked, "shows_more"), 0.0);
+    assert_eq!(value(CO, &worked, "needed_min"), 90.0);
     // 130 min against 90: within, for the air change is known to a fifth.
     assert_eq!(value(CO, &worked, "spare_test_min"), 40.0);
     assert_eq!(rise(&worked, "spare_test_min"), Verdict::Within);

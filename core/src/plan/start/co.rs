@@ -94,6 +94,8 @@ row! {
         alarm_rise_ppm: Kind::result(Unit::Ppm),
         /// Time tested beyond what it takes at the least air change.
         spare_test_min: Kind::result(Unit::Min),
+        /// What it takes at the least air change.
+        needed_min: Kind::result(Unit::Min),
         /// Time tested at full power: to its last reading.
         full_min: Kind::result(Unit::Min),
         /// Time tested at low power: from there to its last reading.
@@ -226,7 +228,8 @@ impl CoCheck {
     fn tell(&self, found: &Found) -> CoGiven {
         let by_meter = self.device == 0.0;
         let low_min = found.low_min - found.full_min;
-        let spare_min = found.full_min.max(found.low_min) - test_min(self.air_per_h().0);
+        let needed_min = test_min(self.air_per_h().0);
+        let spare_min = found.full_min.max(found.low_min) - needed_min;
         let whole = self.powers == 0.0 && low_min > 0.0 && spare_min >= 0.0;
         let only = |fits: bool, value: f64| if fits { value } else { f64::NAN };
         let seen = |minutes: f64| only(by_meter && minutes > 0.0, self.unseen_l_per_h(minutes));
@@ -237,6 +240,7 @@ impl CoCheck {
             part_rise_ppm: only(by_meter && !whole, found.rise),
             alarm_rise_ppm: only(!by_meter, found.rise),
             spare_test_min: only(by_meter, spare_min),
+            needed_min,
             full_min: found.full_min,
             low_min,
             unseen_full_l_per_h: seen(found.full_min),
