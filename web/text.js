@@ -102,6 +102,7 @@ export const text = {
     ducts: ['Ducts', 'bends, loss, air flow, return air'],
     fuel: ['Fuel', 'line, lift, prime, standpipe'],
     supply: ['Supply', 'cable, fuse, battery bank, hours'],
+    start_up: ['First start', 'carbon monoxide, leaks, values, driver'],
   },
   photos: {
     take: 'Take a photo',

@@ -145,7 +145,7 @@ def measured(answers, rng, n=500, draws=400):
         cases.append((x + [air, air + rng.uniform(20, 90), NONE, rng.uniform(0.5, 5), rng.integers(1, 4), 3], []))
     held = total = 0
     for (x, _), (values, us) in zip(cases, answers("started", cases), strict=True):
-        want = [x[1], x[4], x[0] - x[1], x[3] - x[4], (x[0] - x[1]) / x[2] * 1000, x[8], NONE, x[8] - x[7], *x[10:]]
+        want = [x[1], x[4], x[0] - x[1], x[3] - x[4], (x[0] - x[1]) / x[2] * 1000, x[8], NONE, x[8] - x[7], *x[10:], x[0], x[2], x[3], x[5], x[6], x[7]]
         assert np.allclose(values, want, equal_nan=True)
         volts = [v + rng.uniform(-1, 1, draws) * (0.02 + 0.005 * v) for v in (x[0], x[1])]
         amps = x[2] + rng.uniform(-1, 1, draws) * (0.1 + 0.03 * x[2])

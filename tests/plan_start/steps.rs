@@ -201,12 +201,12 @@ fn time_readings_and_dates_must_bear_it_out() {
             "{dates:?}"
         );
     }
-    let worked = work(&[], &[NONE, -3.0, 0.0, 1.0]);
+    let worked = work(&[], &[NONE, -3.0, 0.0, 1.0, 3650.0, 63_000.0, -740_000.0]);
     let states: Vec<_> = (0..)
         .map_while(|row| worked.result(21 + row))
         .map(|g| g.value)
         .collect();
-    assert_eq!(states, [0.0, 1.0, 1.0, 2.0]);
+    assert_eq!(states, [0.0, 1.0, 1.0, 2.0, 2.0, 0.0, 1.0]);
 }
 
 #[test]

@@ -54,9 +54,9 @@ function numbersOf(ctx, row, entry, system, copied) {
   };
 }
 
-/** The answers of a sheet as it is kept, without showing it; none where it is refused.
+/** A sheet as it is kept worked out, without showing it; nothing where a text is no number.
  * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
-export function answersOf(ctx, name, record) {
+export function workedOf(ctx, name, record) {
   const { entry } = sheetEntry(name);
   try {
     /** @param {Row} row @param {FieldEntry[]} entries */
@@ -64,16 +64,22 @@ export function answersOf(ctx, name, record) {
       entries.map((e) => numbersOf(ctx, row, e, record.system, copiedFrom(name, e.name)));
     const rows = record.rows.flatMap((row) => numbers(row, entry.row));
     const all = [...numbers(record, entry.inputs), ...rows];
-    const worked = work(
+    return work(
       ctx,
       name,
       all.map((n) => n.x),
       all.map((n) => n.half),
     );
-    return worked && !worked.refused ? worked.answers : [];
   } catch {
-    return [];
+    return undefined;
   }
+}
+
+/** Its answers; none where it is refused.
+ * @param {Context} ctx @param {string} name @param {import('./record.js').SheetRecord} record */
+export function answersOf(ctx, name, record) {
+  const worked = workedOf(ctx, name, record);
+  return worked && !worked.refused ? worked.answers : [];
 }
 
 /** One field of a sheet. */

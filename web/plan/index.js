@@ -19,6 +19,10 @@ import { place } from './place.js';
 import { Kept } from './record.js';
 import { itemsOf } from './state.js';
 import { SUPPLY, supply, supplySheet } from './supply.js';
+import { startCard } from './start-card.js';
+import { startCo } from './start-co.js';
+import { startUp } from './start-up.js';
+import { startValues } from './start-values.js';
 import { support } from './support.js';
 import { unchecked } from './unchecked.js';
 
@@ -46,6 +50,10 @@ export class Plan {
     support,
     ducts,
     fuel,
+    start_up: startUp,
+    start_co: startCo,
+    start_values: startValues,
+    start_card: startCard,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
     supply,
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),

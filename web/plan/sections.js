@@ -10,12 +10,15 @@ import { facts } from '../words/job.js';
 import { words as place } from '../words/place.js';
 import { words as supply } from '../words/supply.js';
 import { sheets as supplySheets } from '../words/supply-sheets.js';
+import { sheets as startSheets } from '../words/start-sheets.js';
 import { sheets as supportSheets, words as support } from '../words/support.js';
+import { startItems } from './start-items.js';
 
 /**
  * @typedef {object} Section
  * @property {Record<string, import('./sheet.js').SheetWords>} sheets by core's names
  * @property {Record<string, Record<string, string>>} ticks statements, by the record that keeps them
+ * @property {(ctx: import('../app.js').Context) => import('./state.js').Item[]} [own] lines of its own
  */
 
 /** @type {Record<string, Section>} */
@@ -29,4 +32,5 @@ export const SECTIONS = {
   ducts: { sheets: ducts, ticks: {} },
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
   supply: { sheets: supplySheets, ticks: supply.tick },
+  start_up: { sheets: startSheets, ticks: {}, own: startItems },
 };

@@ -111,9 +111,10 @@ function ofPart(ctx, part) {
 
 /** Every line of the job, section by section. @param {Context} ctx @returns {Item[]} */
 export function itemsOf(ctx) {
-  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks }]) => [
+  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks, own }]) => [
     ...Object.keys(sheets).flatMap((sheet) => ofSheet(ctx, section, sheet)),
     ...Object.keys(ticks).flatMap((record) => factsOf(ctx, section, record)),
+    ...(own?.(ctx) ?? []),
   ]);
   const parts = ctx.engine.catalogue.parts.flatMap(({ id }) => ofPart(ctx, id));
   return marked(ctx, [...sections, ...parts]);

@@ -118,6 +118,12 @@ export const sheets = {
       flame_min: 'Time to the flame',
       starts: 'Starts it took',
       after_run_min: 'After-run',
+      battery_glow_v: 'At the battery, glow pin on',
+      glow_a: 'Current, glow pin on',
+      battery_run_v: 'At the battery, running',
+      run_a: 'Current, full power',
+      low_a: 'Current, low power',
+      intake_celsius: 'Air going in',
     },
     how: {
       drop_glow_v: 'battery less heater, out and back',

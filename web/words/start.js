@@ -35,6 +35,8 @@ export const words = {
   note: 'What you saw, if it needs words',
   done: 'Done',
   skip: 'Skip',
+  /** @param {string} title */
+  skipped: (title) => `${title} (skipped)`,
   skipAsk: 'Why it is left out',
   needsReason: 'Say why: the step stands in the list as skipped, with these words.',
   skipConfirm: 'Leave it out',
@@ -53,6 +55,7 @@ export const words = {
   stop: {
     now: 'STOP',
     title: 'STOP',
+    on: 'STOP is on',
     does: [
       'Stop: heater off at its own control. Leave its power on until it is still; but if it burns, leaks fuel, or a cable is hot: cut the power too.',
       'Out: everybody, now.',
@@ -130,7 +133,7 @@ export const words = {
     expires: 'Alarm’s expiry date, from its back',
     add: 'Add a sleeping space',
     remove: 'Take away',
-    states: ['no date: not done', 'expired: not done', 'in date'],
+    states: ['no date, or none that can be: not done', 'expired: not done', 'in date'],
     none: 'No sleeping space told yet.',
   },
   co: {

@@ -84,6 +84,18 @@ row! {
         starts: Kind::result(Unit::Count),
         /// From switching off to standing still.
         after_run_min: Kind::result(Unit::Min),
+        /// Battery, glow pin on: for the baseline, as all that follow.
+        battery_glow_v: Kind::result(Unit::V),
+        /// Current then.
+        glow_a: Kind::result(Unit::A),
+        /// Battery, running.
+        battery_run_v: Kind::result(Unit::V),
+        /// Current at full power.
+        run_a: Kind::result(Unit::A),
+        /// Current at low power.
+        low_a: Kind::result(Unit::A),
+        /// Air that goes in.
+        intake_celsius: Kind::result(Unit::Celsius),
     }
 }
 
@@ -135,6 +147,12 @@ pub fn started(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         flame_min: read.flame_min,
         starts: read.starts,
         after_run_min: read.after_run_min,
+        battery_glow_v: read.battery_glow_v,
+        glow_a: read.glow_a,
+        battery_run_v: read.battery_run_v,
+        run_a: read.run_a,
+        low_a: read.low_a,
+        intake_celsius: read.intake_celsius,
     }
     .write(to);
     Ok(())

@@ -112,7 +112,7 @@ row! {
     /// An alarm in a sleeping space.
     Alarm {
         /// Days until it expires; empty: no date told.
-        days_left: Kind::new(Unit::Count, -50_000.0, 50_000.0).or_none(),
+        days_left: Kind::new(Unit::Count, -1e9, 1e9).or_none(),
     }
 }
 
@@ -167,7 +167,7 @@ row! {
 row! {
     /// What an alarm is worth.
     AlarmGiven {
-        /// 0 no date told, 1 expired, 2 in date tomorrow.
+        /// 0 no date told, or none that can be; 1 expired; 2 in date tomorrow.
         in_date: Kind::choice(3),
     }
 }

@@ -85,12 +85,16 @@ const ANEW: u32 = bits(&[
     place::TORQUES,
 ]);
 
+/// A date farther off is a slip: no alarm lasts longer than 10 years (value from memory); 12 years
+/// (assumed).
+const FARTHEST_DAYS: f64 = 12.0 * 366.0;
+
 /// Whether a date that is so many days off lets an alarm count.
 fn in_date(days_left: f64) -> u8 {
-    if days_left.is_nan() {
-        0
-    } else {
+    if days_left <= FARTHEST_DAYS {
         1 + u8::from(days_left >= 1.0)
+    } else {
+        0
     }
 }
 

@@ -1,0 +1,110 @@
+// The test for carbon monoxide: meter, space, readings; what they tell and how blind they are.
+
+import { button, h } from '../dom.js';
+import { frame } from '../screens/frame.js';
+import { words as start } from '../words/start.js';
+import { found, sheets } from '../words/start-sheets.js';
+import { catalogue } from './model.js';
+import { SheetForm } from './sheet.js';
+import { Start } from './start-record.js';
+import { timersOf } from './start-timer.js';
+
+/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('./model.js').Worked} Worked */
+
+const t = start.co;
+
+/** @param {Worked | null} worked @param {string} name */
+function resultOf(worked, name) {
+  if (!worked || worked.refused) return NaN;
+  return worked.results.find((r) => r.name === name && r.row === null)?.value ?? NaN;
+}
+
+/** How urgent the highest reading is; nothing while there is none. @param {Worked | null} worked */
+function urgency(worked) {
+  const reached = resultOf(worked, 'urgency');
+  if (Number.isNaN(reached)) return '';
+  const highest = catalogue.co_thresholds[reached - 1];
+  return highest ? t.reaches(highest.source, highest.over_min) : t.reachesNone;
+}
+
+/** What stops the work. @param {Context} ctx */
+const stopNow = (ctx) =>
+  h(
+    'div',
+    { class: 'stop-now', role: 'alert' },
+    h('h2', {}, start.stop.title),
+    h('ol', {}, ...start.stop.does.map((line) => h('li', {}, line))),
+    h('p', {}, h('b', {}, start.stop.fire)),
+    button(t.toStop, 'to-stop', () => ctx.go('start_up')),
+  );
+
+/** A new reading begins at the minute that the timer says, and where the last one was.
+ * @param {SheetForm} form @param {Start} kept */
+function add(form, kept) {
+  const timer = kept.record.timers.co;
+  const last = form.kept.record.rows.at(-1)?.typed;
+  /** @type {Record<string, string>} */
+  const told = last ? { place: last.place ?? '', power: last.power ?? '' } : {};
+  if (timer && !timer.clock) told.minutes = String(Math.floor(timer.ran_s / 60));
+  form.addRow(told);
+}
+
+/** @param {Context} ctx */
+export function startCo(ctx) {
+  const kept = new Start(ctx);
+  timersOf(kept);
+  // Words of its own: what none found means depends on what the meter showed.
+  const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
+  const stop = h('div', {});
+  const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
+  const urgent = h('section', { class: 'urgent', hidden: true });
+  const rises = (/** @type {Worked | null} */ worked) =>
+    worked !== null &&
+    !worked.refused &&
+    worked.answers.some((a) => a.bound === 'co_rise_ppm' && a.verdict === 'beyond');
+  /** @type {Worked | null} */ let last = null;
+  form.onWorked = (worked) => {
+    last = worked;
+    const advice = found[resultOf(worked, 'shows_more')] ?? '';
+    form.words.advice = { ...sheets.co_check.advice, 'rise_ppm.not_proven': advice };
+    form.answers.show(worked && !worked.refused ? worked.answers : null);
+    alarm.hidden = form.kept.record.typed.device !== '1';
+    const words = urgency(worked);
+    urgent.hidden = words === '';
+    if (words)
+      urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
+    const stopped = kept.stop !== null || rises(worked);
+    if (stopped !== stop.hasChildNodes()) stop.replaceChildren(...(stopped ? [stopNow(ctx)] : []));
+  };
+  const el = frame(
+    ctx,
+    'start_co',
+    t.title,
+    [
+      stop,
+      h('p', {}, t.lead),
+      form.group(t.meter, [
+        'device',
+        'meter_ppm',
+        'meter_share',
+        'step_ppm',
+        'blank_ppm',
+        'outdoor_ppm',
+      ]),
+      alarm,
+      form.group(t.space, ['volume_m3', 'air_least_per_h', 'air_most_per_h'], t.spaceWhy),
+      form.group(t.run, ['powers']),
+      form.rowsEl,
+      urgent,
+      ...form.outcome(),
+    ],
+    [button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept))],
+  );
+  form.start();
+  // A number that is half typed stops nothing; one that was left does, and that is kept.
+  el.addEventListener('change', () => {
+    if (rises(last)) kept.raise('co', true);
+  });
+  return el;
+}
