@@ -7,6 +7,7 @@ import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { words as cardWords } from '../../web/words/start-card.js';
+import { steps as guideSteps } from '../../web/words/limits.js';
 import { steps, words } from '../../web/words/start.js';
 import { axe, serve, tap } from './harness.mjs';
 import {
@@ -81,16 +82,48 @@ async function readings(page, list, from = 0) {
   }
 }
 
+/** The manual's limits, typed into the guide. */
+const LIMITS = {
+  ducts: { 'outlet_air_celsius.high': '110' },
+  fuel: { 'starts_in_a_row.high': '3' },
+  supply: { 'start_voltage_v.low': '10.5', 'supply_voltage_v.low': '10.5', 'supply_voltage_v.high': '15' },
+  start: { 'after_run_min.low': '2', 'after_run_min.high': '5' },
+};
+
+/** From the first screen into the guide and back to it. */
+async function limits(page) {
+  await again(page, null);
+  await tap(page, 'limits');
+  await tap(page, 'guide');
+  for (const [id, fields] of Object.entries(LIMITS)) {
+    const i = guideSteps.findIndex((s) => s.id === id);
+    await page.waitForSelector('summary');
+    await page.evaluate(() => {
+      document.querySelector('details').open = true;
+    });
+    await tap(page, `step-${i}`);
+    await page.waitForSelector(`text=${guideSteps[i].title}`);
+    for (const [field, value] of Object.entries(fields)) {
+      const name = field.split('.')[0];
+      await page.fill(`[id="f-${field.replace('.', '-')}"]`, value);
+      await page.fill(`[id="f-${name}-source"]`, 'H-7, p. 30');
+    }
+    await tap(page, 'guide-next');
+    await page.waitForTimeout(300);
+  }
+  await again(page);
+}
+
 async function again(page, section = 'start_up') {
   await page.reload();
   await page.waitForSelector('[data-screen="start"]');
-  await toSection(page, section);
+  if (section) await toSection(page, section);
 }
 
 test('one step at a time, by name and hour; a skipped one stands there and takes others with it', async (t) => {
   const { page, faults } = await openSection(t, server, 'start_up');
   assert.equal(await current(page), 'extinguisher');
-  assert.equal(await page.locator('.cautions li').count(), words.cautions.length);
+  assert.equal(await page.locator('details[open] .cautions li').count(), words.cautions.length);
   await tap(page, 'done');
   assert.match(await page.textContent('.step .trouble'), /name/);
   await done(page, 'powder, 2 kg');
@@ -227,7 +260,60 @@ test('a rise beyond the meter stops the work; going on takes words that stay', a
   assert.deepEqual(faults, []);
 });
 
-test('STOP by hand asks what it was; more starts than the limit stop by themselves', async (t) => {
+test('with the manual’s limits every step can be borne out; a start too many stops the work', async (t) => {
+  const { page, faults } = await openSection(t, server, 'start_up');
+  await limits(page);
+  await upTo(page, 'meter');
+  await beside(page, 'start_co', () => type(page, METER).then(() => saved(page)));
+  const MEASURED = {
+    ignition: { flame_min: '2.5', starts: '2' },
+    voltage: { battery_glow_v: '12.4', heater_glow_v: '11.9', battery_run_v: '12.6', heater_run_v: '12.5' },
+    outlet: { intake_celsius: '12', outlet_celsius: '78' },
+    low: { low_a: '0.9', outlet_low_celsius: '55' },
+    after_run: { after_run_min: '3.2' },
+  };
+  for (const [id, values] of Object.entries(MEASURED)) {
+    if (id === 'after_run') {
+      await upTo(page, 'co_test');
+      await beside(page, 'start_co', async () => {
+        await readings(page, [
+          ['20', '0', '0'],
+          ['50', '1', '0'],
+        ]);
+        await saved(page);
+      });
+    }
+    await upTo(page, id);
+    await type(page, values);
+    await done(page);
+    assert.equal(await worth(page, id), DONE, id);
+  }
+  await upTo(page, 'alarms');
+  await tap(page, 'add-alarm');
+  await page.fill('[data-row="0"] [data-name="expires"]', `${new Date().getFullYear() + 4}-01-31`);
+  await done(page);
+  assert.equal(await page.textContent('.summary'), '17 done');
+  await page.screenshot({ path: join(SHOTS, 'start-all.png'), fullPage: true });
+  // The card may now say what the test found, and nothing more.
+  await page.locator('[data-action="to-start_card"]').first().click();
+  assert.match(await page.textContent('.driver-card'), /no rise found by the fitter’s meter, that time/);
+  await page.goBack();
+  // A fourth start.
+  await tap(page, 'step-ignition');
+  await type(page, { starts: '4' });
+  assert.equal((await check(page, 'starts')).verdict, 'beyond');
+  await page.locator('[data-name="starts"]').blur();
+  await page.waitForSelector('.stop-now');
+  assert.ok(await page.isChecked('input[value="starts"]'));
+  await page.fill('#stop-why', 'pause of the manual kept');
+  await page.fill('#stop-found', 'air in the line');
+  await tap(page, 'resume');
+  assert.match(await page.textContent('[data-stop="starts"]'), /air in the line.*4 ×/s);
+  assert.equal(await worth(page, 'voltage'), NOT_PROVEN);
+  assert.deepEqual(faults, []);
+});
+
+test('STOP by hand asks what it was', async (t) => {
   const { page } = await openSection(t, server, 'start_up');
   await tap(page, 'stop');
   await page.fill('#stop-who', 'Ada');
@@ -346,6 +432,26 @@ test('the after-run is timed until it is still, and becomes the measured value',
   assert.equal(await page.inputValue('[data-name="after_run_min"]'), '3.1');
 });
 
+test('the time to fill the line is what the fuel’s sheet tells', async (t) => {
+  const { page } = await openSection(t, server, 'start_up');
+  await upTo(page, 'prime');
+  assert.match(await page.textContent('.timer'), /fuel’s sheet has to tell/);
+  await beside(page, 'fuel_prime', async () => {
+    const line = {
+      suction_bore_mm: '2',
+      suction_length_m: '1.6',
+      pressure_bore_mm: '2',
+      pressure_length_m: '3.2',
+    };
+    await type(page, { ...line, stroke_ml: '0.03', stroke_hz: '4' });
+    await saved(page);
+  });
+  // π·1 mm²·4.8 m = 15.08 mL by 0.12 mL/s are 125.7 s; with what is known of it, more.
+  const [, min, s] = (await page.textContent('.timer')).match(/At least (\d+) min (\d+) s/);
+  const due = 60 * Number(min) + Number(s);
+  assert.ok(due > 126 && due < 160, `${due}`);
+});
+
 test('an alarm without a date, or past it, is not done', async (t) => {
   const { page } = await openSection(t, server, 'start_up');
   await upTo(page, 'alarms');
@@ -397,8 +503,20 @@ test('measured values are kept together, in US units too, and later typing chang
 test('the driver’s card prints what was typed and measured, and lines for the rest', async (t) => {
   const { page } = await openSection(t, server, 'start_up');
   await beside(page, 'start_values', async () => {
-    await type(page, { outlet_celsius: '80', after_run_min: '3.1' });
-    await saved(page);
+    await type(page, {
+      battery_glow_v: '12.4',
+      heater_glow_v: '11.9',
+      battery_run_v: '12.6',
+      heater_run_v: '12.5',
+      outlet_celsius: '80',
+      outlet_low_celsius: '55',
+      flame_min: '2.5',
+      starts: '2',
+      after_run_min: '3.1',
+    });
+    await page.fill('#baseline-who', 'Ada');
+    await tap(page, 'keep-baseline');
+    await page.waitForTimeout(300);
   });
   await page.locator('[data-action="to-start_card"]').first().click();
   await page.waitForSelector('[data-screen="start_card"]');

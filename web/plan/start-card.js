@@ -45,41 +45,36 @@ function paper(start) {
   const proven = Number(start.evaluate()?.values.co_test === 1);
   /** @param {string} title @param {...(Node | string | null)} body */
   const part = (title, ...body) => h('section', {}, h('h3', {}, title), ...body);
+  /** @param {string} label @param {Node} what */
+  const line = (label, what) => h('p', { class: 'line' }, `${label}:`, what);
   return h(
     'article',
     { class: 'driver-card' },
     h('h2', {}, t.title),
-    h('p', {}, told(start, 'vehicle'), ' · ', told(start, 'heater')),
+    line(t.vehicle, told(start, 'vehicle')),
+    line(t.heater, told(start, 'heater')),
     part(t.on, told(start, 'switch_on', 2)),
     part(
       t.off,
       told(start, 'switch_off'),
       h('p', {}, h('b', {}, t.afterRun), ran ? ` ${t.afterRunTook(duration(60 * ran.value))}` : ''),
     ),
-    part(t.never, h('ul', {}, ...t.nevers.map((line) => h('li', {}, line)))),
+    part(t.never, h('ul', {}, ...t.nevers.map((never) => h('li', {}, never)))),
     h(
       'section',
       { class: 'alarm' },
       h('h3', {}, t.alarm),
-      h(
-        'ol',
-        {},
-        ...t.alarms.map((line, i) =>
-          h('li', {}, line, i === 2 && ' ', i === 2 && told(start, 'emergency')),
-        ),
-      ),
+      h('ol', {}, ...t.alarms.map((todo) => h('li', {}, todo))),
+      line(t.emergency, told(start, 'emergency')),
     ),
+    part(t.clear, line(t.exhaust, told(start, 'exhaust')), line(t.vents, told(start, 'vents'))),
     part(
-      t.clear,
-      h('p', {}, `${t.exhaust}: `, told(start, 'exhaust')),
-      h('p', {}, `${t.vents}: `, told(start, 'vents')),
-    ),
-    part(
-      lines.length && at ? `${t.measured}, ${t.measuredAt(clock(at))}` : t.measured,
+      at ? `${t.measured}, ${t.measuredAt(clock(at))}` : t.measured,
       lines.length ? linesTable(start.ctx, lines) : told(start, 'measured', 2),
       h('p', {}, t.co[proven]),
     ),
-    h('p', {}, `${t.service}: `, told(start, 'service'), ` ${t.fitter}: `, told(start, 'fitter')),
+    line(t.service, told(start, 'service')),
+    line(t.fitter, told(start, 'fitter')),
     h('p', { class: 'small' }, t.note),
   );
 }

@@ -7,6 +7,7 @@ import { found, sheets } from '../words/start-sheets.js';
 import { catalogue } from './model.js';
 import { SheetForm } from './sheet.js';
 import { Start } from './start-record.js';
+import { stopNow } from './start-stop.js';
 import { timersOf } from './start-timer.js';
 
 /** @typedef {import('../app.js').Context} Context */
@@ -28,17 +29,6 @@ function urgency(worked) {
   return highest ? t.reaches(highest.source, highest.over_min) : t.reachesNone;
 }
 
-/** What stops the work. @param {Context} ctx */
-const stopNow = (ctx) =>
-  h(
-    'div',
-    { class: 'stop-now', role: 'alert' },
-    h('h2', {}, start.stop.title),
-    h('ol', {}, ...start.stop.does.map((line) => h('li', {}, line))),
-    h('p', {}, h('b', {}, start.stop.fire)),
-    button(t.toStop, 'to-stop', () => ctx.go('start_up')),
-  );
-
 /** A new reading begins at the minute that the timer says, and where the last one was.
  * @param {SheetForm} form @param {Start} kept */
 function add(form, kept) {
@@ -57,6 +47,7 @@ export function startCo(ctx) {
   // Words of its own: what none found means depends on what the meter showed.
   const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
   const stop = h('div', {});
+  const toStop = () => button(t.toStop, 'to-stop', () => ctx.go('start_up'));
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
   const rises = (/** @type {Worked | null} */ worked) =>
@@ -75,8 +66,11 @@ export function startCo(ctx) {
     if (words)
       urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
     const stopped = kept.stop !== null || rises(worked);
-    if (stopped !== stop.hasChildNodes()) stop.replaceChildren(...(stopped ? [stopNow(ctx)] : []));
+    if (stopped === stop.hasChildNodes()) return;
+    stop.replaceChildren(...(stopped ? [stopNow(toStop())] : []));
+    more.hidden = stopped;
   };
+  const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
   const el = frame(
     ctx,
     'start_co',
@@ -99,7 +93,7 @@ export function startCo(ctx) {
       urgent,
       ...form.outcome(),
     ],
-    [button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept))],
+    [more],
   );
   form.start();
   // A number that is half typed stops nothing; one that was left does, and that is kept.

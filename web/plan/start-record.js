@@ -106,6 +106,16 @@ export class Start {
     return ticks[id].before_stop ? TOLD.before_stop : TOLD.done;
   }
 
+  /** @param {string} id */
+  isOpen(id) {
+    return this.told(id) === TOLD.open;
+  }
+
+  /** @param {string} id */
+  isBeforeStop(id) {
+    return this.told(id) === TOLD.before_stop;
+  }
+
   /** @param {string} name what core asks beside the steps */
   #borneOut(name) {
     if (name.endsWith('_timer')) return this.record.timers[name.replace('_timer', '')]?.state ?? 0;

@@ -18,6 +18,17 @@ export function textField(label, id, value) {
   return { el, input, value: () => input.value.trim() };
 }
 
+/** What to do at once. @param {...import('../dom.js').Child} more */
+export const stopNow = (...more) =>
+  h(
+    'div',
+    { class: 'stop-now', role: 'alert' },
+    h('ol', {}, ...t.does.map((line) => h('li', {}, line))),
+    h('p', {}, h('b', {}, t.fire)),
+    ...t.more.map((line) => h('p', {}, line)),
+    ...more,
+  );
+
 /** @param {Start} start @param {() => void} onGoOn */
 export function stopScreen(start, onGoOn) {
   const { ctx } = start;
@@ -44,13 +55,7 @@ export function stopScreen(start, onGoOn) {
     'start_up',
     t.title,
     [
-      h(
-        'div',
-        { class: 'stop-now', role: 'alert' },
-        stop.auto && h('p', { class: 'lead' }, t.auto[stop.what]),
-        h('ol', {}, ...t.does.map((line) => h('li', {}, line))),
-        h('p', {}, h('b', {}, t.fire)),
-      ),
+      stopNow(stop.auto && h('p', {}, t.auto[stop.what])),
       what,
       h('h2', {}, t.goOn),
       who.el,
@@ -58,8 +63,10 @@ export function stopScreen(start, onGoOn) {
       found.el,
       h('p', { class: 'source' }, t.anew),
       trouble,
+      button(t.resume, 'resume', resume, 'row'),
     ],
-    [button(t.resume, 'resume', resume)],
+    // Nothing under the thumb: what is to be done now is not on the phone.
+    [],
   );
 }
 

@@ -14,7 +14,7 @@ import { timersOf } from './start-timer.js';
 /** @typedef {import('../app.js').Context} Context */
 
 /** Core's codes of what a step is worth. */
-const WORTH = { done: 1, not_proven: 3 };
+const WORTH = { open: 0, done: 1, skipped: 2, not_proven: 3 };
 
 class Screen {
   /** @type {HTMLElement} */ summary = h('p', {});
@@ -82,9 +82,9 @@ class Screen {
     if (!typing && this.start.stopByReading()) return this.show();
     const found = this.start.evaluate();
     const worth = (/** @type {string} */ id) => found?.values[id] ?? WORTH.not_proven;
-    const { skipped = 0, not_proven = 0, to_do = 0 } = found?.values ?? {};
-    const done = STEPS.filter((id) => worth(id) === WORTH.done).length;
-    say(this.summary, words.summary(done, skipped, not_proven, to_do));
+    const count = (/** @type {number} */ code) => STEPS.filter((id) => worth(id) === code).length;
+    const all = /** @type {const} */ ([WORTH.done, WORTH.skipped, WORTH.not_proven, WORTH.open]);
+    say(this.summary, words.summary(all.map(count)));
     for (const id of STEPS) {
       const row = /** @type {HTMLElement} */ (this.rows.get(id));
       row.dataset.worth = String(worth(id));
@@ -92,8 +92,9 @@ class Screen {
       const verdict = worth(id) === WORTH.not_proven ? 'not_proven' : 'unchecked';
       /** @type {any} */ (row.querySelector('.verdict')).dataset.verdict = verdict;
     }
-    if (this.unproven)
-      tell(this.unproven, worth(this.current ?? '') === WORTH.not_proven ? words.unproven : '');
+    const id = this.current ?? '';
+    const why = this.start.isBeforeStop(id) ? words.again : words.unproven;
+    if (this.unproven) tell(this.unproven, worth(id) === WORTH.not_proven ? why : '');
   }
 
   /** The step that is shown, if any is left. */
@@ -105,7 +106,6 @@ class Screen {
     const id = this.current;
     this.summary = h('p', { class: 'summary', role: 'status' });
     this.rows = new Map(STEPS.map((step, i) => [step, this.#row(step, i)]));
-    const first = id === STEPS[0];
     const cautions = h('ul', { class: 'cautions' }, ...words.cautions.map((c) => h('li', {}, c)));
     return frame(
       this.ctx,
@@ -113,8 +113,9 @@ class Screen {
       words.title,
       [
         this.summary,
-        first ? cautions : h('details', {}, h('summary', {}, words.cautionsTitle), cautions),
+        h('p', { class: 'caution' }, words.watch),
         id ? this.#card(id) : h('p', { class: 'lead' }, words.allTold),
+        h('details', { open: id === STEPS[0] }, h('summary', {}, words.cautionsTitle), cautions),
         pastStops(this.start),
         ...ways(this.start),
         h('h2', {}, words.list),
@@ -170,9 +171,8 @@ class Screen {
 
   /** Whether there is something to do about a step. @param {string} id */
   #toDo(id) {
-    const told = this.start.told(id);
-    const found = this.start.evaluate();
-    return told === 0 || (told === 3 && found?.values[id] !== WORTH.done);
+    const anew = this.start.isBeforeStop(id) && this.start.evaluate()?.values[id] !== WORTH.done;
+    return anew || this.start.isOpen(id);
   }
 
   /** @param {string | null} id */

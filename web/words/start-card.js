@@ -18,6 +18,8 @@ export const words = {
   },
   card: {
     title: 'Air heater',
+    vehicle: 'Vehicle',
+    heater: 'Heater',
     on: 'On',
     off: 'Off',
     afterRun:
@@ -34,9 +36,10 @@ export const words = {
     alarms: [
       'Out, all of you. Do not look for the cause first.',
       'Air: open doors from outside. Heater off.',
-      'Help: call',
+      'Help: call the emergency number.',
       'Nobody sleeps in it and the heater stays off until the cause was found and mended.',
     ],
+    emergency: 'Emergency number',
     clear: 'Keep clear of snow, mud, bags',
     exhaust: 'Exhaust',
     vents: 'Air openings',

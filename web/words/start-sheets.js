@@ -54,6 +54,7 @@ export const sheets = {
       low_min: 'Tested at low power',
       unseen_full_l_per_h: 'Leak of CO this could not see, full power',
       unseen_low_l_per_h: 'The same, low power',
+      reading_rise_ppm: 'above outdoors',
     },
     how: {
       rise_ppm:

@@ -12,10 +12,11 @@ export const words = {
     'Engine off and cold. Vehicle chocked. Never under it without stands.',
   ],
   cautionsTitle: 'Cautions',
+  watch: 'Headache, dizziness, smoke, smell, a leak: STOP.',
   /** @param {number} n @param {number} of */
   step: (n, of) => `Step ${n} of ${of}`,
-  /** @param {number} done @param {number} skipped @param {number} unproven @param {number} open */
-  summary: (done, skipped, unproven, open) =>
+  /** @param {number[]} n done, skipped, not proven, to do */
+  summary: ([done, skipped, unproven, open]) =>
     [
       `${done} done`,
       skipped && `${skipped} skipped`,
@@ -30,6 +31,7 @@ export const words = {
   /** Why a step that was done is not proven. */
   unproven:
     'Not proven: something it rests on was skipped or is open, it was done before a stop, or its time, its readings or its dates do not bear it out.',
+  again: 'Done before the stop: to be done again.',
   who: 'Your name',
   needsWho: 'Enter your name.',
   note: 'What you saw, if it needs words',
@@ -57,10 +59,14 @@ export const words = {
     title: 'STOP',
     on: 'STOP is on',
     does: [
-      'Stop: heater off at its own control. Leave its power on until it is still; but if it burns, leaks fuel, or a cable is hot: cut the power too.',
+      'Stop: heater off at its control.',
       'Out: everybody, now.',
-      'Ventilate: all doors open, from outside. Stay out until the meter shows in the door what it shows outdoors.',
-      'Find the cause, with the heater off and cold.',
+      'Ventilate: all doors open, from outside.',
+      'Find the cause, heater off and cold.',
+    ],
+    more: [
+      'Leave its power on until it is still. But if it burns, leaks fuel, or a cable is hot: cut the power too.',
+      'Stay out until the meter, held in the door, shows what it shows outdoors.',
     ],
     fire: 'Fire, or anybody unwell: call the emergency number first.',
     what: 'What it was',
@@ -151,7 +157,7 @@ export const words = {
       `With its error on top the highest reading may reach: ${source}, ${minutes ? `mean over ${minutes < 60 ? `${minutes} min` : `${minutes / 60} h`}` : 'never to be passed'}.`,
     reachesNone: 'Below every published value in the list.',
     urgentWhy: 'This says how urgent it is, never that a reading is acceptable.',
-    toStop: 'STOP: out, then here',
+    toStop: 'When all are out: go on here',
   },
   values: {
     title: 'Measured values',

@@ -117,7 +117,7 @@ row! {
     /// What one reading tells.
     CoReadingGiven {
         /// Rise above outdoors.
-        rise_ppm: Kind::result(Unit::Ppm),
+        reading_rise_ppm: Kind::result(Unit::Ppm),
     }
 }
 
