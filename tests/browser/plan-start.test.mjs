@@ -525,6 +525,7 @@ test('the driver’s card prints what was typed and measured, and lines for the 
   const card = page.locator('.driver-card');
   assert.match(await card.textContent(), /Van 12.*Turn the knob right\./s);
   assert.match(await card.textContent(), /3 min 06 s/);
+  assert.match(await card.textContent(), /Measured at the first start, on \d{4}-\d\d-\d\d/);
   assert.match(await card.textContent(), /CO test: not done in full, or not proven/);
   assert.doesNotMatch(await card.textContent(), /No rise found/i);
   assert.match(await card.textContent(), new RegExp(cardWords.card.nevers[1]));

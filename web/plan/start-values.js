@@ -45,7 +45,8 @@ export function linesTable(ctx, lines) {
       'tr',
       { 'data-name': name },
       h('th', { scope: 'row' }, labelOf(name)),
-      h('td', {}, `${shown.value} ${shown.u}`),
+      // What was counted has no ±.
+      h('td', {}, u ? `${shown.value} ${shown.u}` : shown.value),
     );
   };
   return h('table', { class: 'measured' }, h('tbody', {}, ...lines.map(row)));

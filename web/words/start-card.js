@@ -46,8 +46,8 @@ export const words = {
     service: 'Next service',
     fitter: 'Fitted by',
     measured: 'Measured at the first start',
-    /** @param {string} time */
-    measuredAt: (time) => `on ${time}`,
+    /** @param {string} day */
+    measuredAt: (day) => `on ${day}`,
     co: [
       'CO test: not done in full, or not proven.',
       'CO test: no rise found by the fitter’s meter, that time.',
