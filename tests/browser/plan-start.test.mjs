@@ -421,6 +421,39 @@ test('a clock set back across a reload is noticed', async (t) => {
   assert.match(await page.textContent('.timer .trouble'), /set back/);
 });
 
+test('another job has steps and timers of its own, and this one’s are not lost', async (t) => {
+  const { page, faults } = await openSection(t, server, 'start_up');
+  const toJob = async (open) => {
+    await page.goBack();
+    await page.waitForSelector('[data-screen="parts"]');
+    await tap(page, 'jobs');
+    await open();
+    await tap(page, 'open-job');
+    await page.waitForSelector('[data-screen="parts"]');
+    await tap(page, 'section-start_up');
+    await page.waitForSelector('[data-screen="start_up"]');
+  };
+  await upTo(page, 'prime');
+  await tap(page, 'timer-prime');
+  await page.waitForTimeout(300);
+  await toJob(() => tap(page, 'new-job'));
+  assert.equal(await current(page), 'extinguisher');
+  await done(page, 'of the second');
+  await page.waitForTimeout(1500);
+  await toJob(() => page.locator('[data-job="1"] button').click());
+  assert.equal(await current(page), 'prime');
+  assert.doesNotMatch(await row(page, 'extinguisher'), /second/);
+  assert.match(await page.textContent('.timer-left'), /so far/);
+  await tap(page, 'seen-prime');
+  await done(page);
+  assert.equal(await worth(page, 'prime'), DONE);
+  // What looked on from before does not write over it.
+  await page.waitForTimeout(2500);
+  await again(page);
+  assert.equal(await worth(page, 'prime'), DONE);
+  assert.deepEqual(faults, []);
+});
+
 test('the after-run is timed until it is still, and becomes the measured value', async (t) => {
   const { page } = await openSection(t, server, 'start_up');
   await page.clock.install({ time: new Date('2031-03-01T10:00:00') });

@@ -18,7 +18,7 @@ import { startItems } from './start-items.js';
  * @typedef {object} Section
  * @property {Record<string, import('./sheet.js').SheetWords>} sheets by core's names
  * @property {Record<string, Record<string, string>>} ticks statements, by the record that keeps them
- * @property {(ctx: import('../app.js').Context) => import('./state.js').Item[]} [own] lines of its own
+ * @property {(ctx: import('../context.js').Context) => import('./state.js').Item[]} [own] lines of its own
  */
 
 /** @type {Record<string, Section>} */

@@ -8,7 +8,7 @@ import { Start } from './start-record.js';
 import { linesTable, measuredNow } from './start-values.js';
 import { duration } from './start-timer.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 const t = words.card;
 /** What a driver can use of what was measured. */

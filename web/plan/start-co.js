@@ -10,7 +10,7 @@ import { Start } from './start-record.js';
 import { stopNow } from './start-stop.js';
 import { timersOf } from './start-timer.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */
 
 const t = start.co;

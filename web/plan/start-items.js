@@ -8,7 +8,7 @@ import { Start, STEPS } from './start-record.js';
 const STATES = ['open', 'seen', 'open', 'not_proven'];
 const SKIPPED = 2;
 
-/** @param {import('../app.js').Context} ctx @returns {import('./state.js').Item[]} */
+/** @param {import('../context.js').Context} ctx @returns {import('./state.js').Item[]} */
 export function startItems(ctx) {
   const start = new Start(ctx);
   const found = start.evaluate();

@@ -5,7 +5,7 @@ import { play } from '../sound.js';
 import { workedOf } from './fields.js';
 import { sheetEntry, work } from './model.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */
 
 /**

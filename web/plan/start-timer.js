@@ -48,6 +48,7 @@ class Timers {
   /** Told after each look: which of them came to an end. @type {(ended: string[]) => void} */
   onLook = () => {};
   #written = 0;
+  /** Listens until another job is opened. */ #until = new AbortController();
   /** What the clocks said when this page began to look, or was last seen to be out of sight. */
   #from = { wall: 0, steady: 0, hidden: false };
   /** Time before that which no look fell into, s. @type {Record<string, number>} */ #unseen = {};
@@ -58,8 +59,10 @@ class Timers {
     this.#begin();
     for (const [id, { last_ms }] of Object.entries(start.record.timers))
       this.#unseen[id] = (this.#from.wall - last_ms) / 1000;
-    document.addEventListener('visibilitychange', () => this.#turn());
-    setInterval(() => this.look(), LOOK_MS);
+    const { signal } = this.#until;
+    document.addEventListener('visibilitychange', () => this.#turn(), { signal });
+    const interval = setInterval(() => this.look(), LOOK_MS);
+    signal.addEventListener('abort', () => clearInterval(interval));
     this.look();
   }
 
@@ -109,6 +112,9 @@ class Timers {
 
   /** Looks at every timer that runs. @param {boolean} [now] kept at once */
   look(now = false) {
+    const { ctx, kept } = this.start;
+    // Another job is open: what this one keeps is no longer this page's to write.
+    if (ctx.plan?.keptOf('start') !== kept) return this.#until.abort();
     const ended = [];
     for (const [id, timer] of this.#running) {
       const found = this.#ask(id, timer);

@@ -11,7 +11,7 @@ import { stepBody, tell, ways } from './start-step.js';
 import { pastStops, stopScreen, textField } from './start-stop.js';
 import { timersOf } from './start-timer.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 
 /** Core's codes of what a step is worth. */
 const WORTH = { open: 0, done: 1, skipped: 2, not_proven: 3 };

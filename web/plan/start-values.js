@@ -11,7 +11,7 @@ import { tell } from './start-step.js';
 import { textField } from './start-stop.js';
 import { valueAndU } from './units.js';
 
-/** @typedef {import('../app.js').Context} Context */
+/** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./start-record.js').Baseline} Baseline */
 
 const t = words.values;
