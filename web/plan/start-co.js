@@ -40,23 +40,13 @@ function add(form, kept) {
   form.addRow(told);
 }
 
-/** @param {Context} ctx */
-export function startCo(ctx) {
-  const kept = new Start(ctx);
-  timersOf(kept);
-  // Words of its own: what none found means depends on what the meter showed.
-  const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
+/** What depends on the readings: how urgent, STOP, what none found means. @param {Context} ctx
+ * @param {SheetForm} form @param {Start} kept @param {HTMLElement} more */
+function told(ctx, form, kept, more) {
   const stop = h('div', {});
-  const toStop = () => button(t.toStop, 'to-stop', () => ctx.go('start_up'));
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
-  const rises = (/** @type {Worked | null} */ worked) =>
-    worked !== null &&
-    !worked.refused &&
-    worked.answers.some((a) => a.bound === 'co_rise_ppm' && a.verdict === 'beyond');
-  /** @type {Worked | null} */ let last = null;
   form.onWorked = (worked) => {
-    last = worked;
     const advice = found[resultOf(worked, 'shows_more')] ?? '';
     form.words.advice = { ...sheets.co_check.advice, 'rise_ppm.not_proven': advice };
     form.answers.show(worked && !worked.refused ? worked.answers : null);
@@ -65,40 +55,40 @@ export function startCo(ctx) {
     urgent.hidden = words === '';
     if (words)
       urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
-    const stopped = kept.stop !== null || rises(worked);
-    if (stopped === stop.hasChildNodes()) return;
-    stop.replaceChildren(...(stopped ? [stopNow(toStop())] : []));
+    const stopped = kept.stop !== null || kept.stopByReading() === 'co';
     more.hidden = stopped;
+    if (stopped === stop.hasChildNodes()) return;
+    const on = button(t.toStop, 'to-stop', () => ctx.go('start_up'));
+    stop.replaceChildren(...(stopped ? [stopNow(on)] : []));
   };
+  return { stop, alarm, urgent };
+}
+
+/** @param {Context} ctx */
+export function startCo(ctx) {
+  const kept = new Start(ctx);
+  timersOf(kept);
+  // Words of its own: what none found means depends on what the meter showed.
+  const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
   const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
-  const el = frame(
-    ctx,
-    'start_co',
-    t.title,
-    [
-      stop,
-      h('p', {}, t.lead),
-      form.group(t.meter, [
-        'device',
-        'meter_ppm',
-        'meter_share',
-        'step_ppm',
-        'blank_ppm',
-        'outdoor_ppm',
-      ]),
-      alarm,
-      form.group(t.space, ['volume_m3', 'air_least_per_h', 'air_most_per_h'], t.spaceWhy),
-      form.group(t.run, ['powers']),
-      form.rowsEl,
-      urgent,
-      ...form.outcome(),
-    ],
-    [more],
-  );
+  const { stop, alarm, urgent } = told(ctx, form, kept, more);
+  const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);
+  const body = [
+    stop,
+    h('p', {}, t.lead),
+    form.group(t.meter, meter),
+    alarm,
+    form.group(t.space, ['volume_m3', 'air_least_per_h', 'air_most_per_h'], t.spaceWhy),
+    form.group(t.run, ['powers']),
+    form.rowsEl,
+    urgent,
+    ...form.outcome(),
+  ];
+  const el = frame(ctx, 'start_co', t.title, body, [more]);
   form.start();
   // A number that is half typed stops nothing; one that was left does, and that is kept.
   el.addEventListener('change', () => {
-    if (rises(last)) kept.raise('co', true);
+    if (kept.stopByReading() === 'co') kept.raise('co', true);
   });
   return el;
 }

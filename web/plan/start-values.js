@@ -66,14 +66,12 @@ function baselines(start) {
   );
 }
 
-/** @param {Context} ctx */
-export function startValues(ctx) {
-  const start = new Start(ctx);
-  const form = new SheetForm(ctx, 'started', sheets.started);
+/** The button that keeps what is measured now, and what it needs. @param {Start} start */
+function keeper(start) {
+  const { ctx } = start;
   const who = textField(words.who, 'baseline-who', ctx.settings.who ?? '');
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
-  const list = h('div', {});
-  const show = () => list.replaceChildren(...baselines(start));
+  const list = h('div', {}, ...baselines(start));
   const keep = () => {
     const lines = measuredNow(start);
     const lacks = who.value() ? (lines.length ? '' : t.nothing) : words.needsWho;
@@ -82,29 +80,28 @@ export function startValues(ctx) {
     start.record.baselines.push({ who: who.value(), at: new Date().toISOString(), lines });
     ctx.keep({ who: who.value() });
     start.kept.changed(true);
-    show();
+    list.replaceChildren(...baselines(start));
     list.scrollIntoView();
   };
-  const el = frame(
-    ctx,
-    'start_values',
-    t.title,
-    [
-      h('p', {}, t.lead),
-      form.group(t.glow, ['battery_glow_v', 'heater_glow_v', 'glow_a']),
-      form.group(t.running, ['battery_run_v', 'heater_run_v', 'run_a', 'low_a']),
-      form.group(t.air, ['intake_celsius', 'outlet_celsius', 'outlet_low_celsius']),
-      form.group(t.times, ['flame_min', 'starts', 'after_run_min']),
-      ...form.outcome(),
-      h('h2', {}, t.baseline),
-      h('p', { class: 'source' }, t.baselineWhy),
-      who.el,
-      trouble,
-      list,
-    ],
-    [button(t.keep, 'keep-baseline', keep)],
-  );
+  return { nodes: [who.el, trouble, list], button: button(t.keep, 'keep-baseline', keep) };
+}
+
+/** @param {Context} ctx */
+export function startValues(ctx) {
+  const form = new SheetForm(ctx, 'started', sheets.started);
+  const kept = keeper(new Start(ctx));
+  const body = [
+    h('p', {}, t.lead),
+    form.group(t.glow, ['battery_glow_v', 'heater_glow_v', 'glow_a']),
+    form.group(t.running, ['battery_run_v', 'heater_run_v', 'run_a', 'low_a']),
+    form.group(t.air, ['intake_celsius', 'outlet_celsius', 'outlet_low_celsius']),
+    form.group(t.times, ['flame_min', 'starts', 'after_run_min']),
+    ...form.outcome(),
+    h('h2', {}, t.baseline),
+    h('p', { class: 'source' }, t.baselineWhy),
+    ...kept.nodes,
+  ];
+  const el = frame(ctx, 'start_values', t.title, body, [kept.button]);
   form.start();
-  show();
   return el;
 }

@@ -124,6 +124,52 @@ fn unborne(told: &FirstStart, alarms: &[f64]) -> u32 {
     failed.fold(0, |set, (_, place)| set | 1 << place)
 }
 
+/// The steps by what they are worth, a bit for each.
+#[derive(Default)]
+struct Tally {
+    done: u32,
+    skipped: u32,
+    not_proven: u32,
+    to_do: u32,
+}
+
+impl Tally {
+    /// What a step is worth of which `told` was told, and that rests on others. Each rests on
+    /// earlier ones alone, so one pass in their order is enough.
+    fn count(&mut self, bit: u32, told: f64, rests_on: u32, unborne: u32) -> Worth {
+        let is = |what: Told| told == f64::from(what as u8);
+        let anew = is(Told::BeforeStop) && ANEW & bit != 0;
+        let rests = rests_on & self.done == rests_on && unborne & bit == 0;
+        if anew || is(Told::Open) {
+            self.to_do |= bit;
+        }
+        if is(Told::Open) {
+            Worth::Open
+        } else if is(Told::Skipped) {
+            self.skipped |= bit;
+            Worth::Skipped
+        } else if anew || !rests {
+            self.not_proven |= bit;
+            Worth::NotProven
+        } else {
+            self.done |= bit;
+            Worth::Done
+        }
+    }
+
+    fn write(&self, to: &mut [f64]) {
+        let count = |set: u32| f64::from(set.count_ones());
+        if let [to_do, skipped, not_proven, next, ..] = to {
+            *to_do = count(self.to_do);
+            *skipped = count(self.skipped);
+            *not_proven = count(self.not_proven);
+            if self.to_do != 0 {
+                *next = f64::from(self.to_do.trailing_zeros());
+            }
+        }
+    }
+}
+
 /// What each step is worth.
 ///
 /// # Errors
@@ -136,39 +182,12 @@ pub fn steps(x: &[f64], to: &mut [f64]) -> Result<(), Refusal> {
         .split_at_mut_checked(FirstStartGiven::KINDS.len())
         .unwrap_or_default();
     let unborne = unborne(&FirstStart::read(fixed), alarms);
-    // A step rests on earlier ones alone: one pass is enough.
-    let (mut done, mut skipped, mut not_proven, mut to_do) = (0_u32, 0_u32, 0_u32, 0_u32);
     let (worths, counts) = given.split_at_mut_checked(STEPS).unwrap_or_default();
-    let steps = worths.iter_mut().zip(fixed).zip(RESTS_ON).enumerate();
-    for (i, ((worth, told), rests_on)) in steps {
-        let bit = 1 << i;
-        let is = |what: Told| *told == f64::from(what as u8);
-        let anew = is(Told::BeforeStop) && ANEW & bit != 0;
-        let rests = rests_on & done == rests_on && unborne & bit == 0;
-        let (code, set) = if is(Told::Open) {
-            (Worth::Open, &mut to_do)
-        } else if is(Told::Skipped) {
-            (Worth::Skipped, &mut skipped)
-        } else if anew || !rests {
-            (Worth::NotProven, &mut not_proven)
-        } else {
-            (Worth::Done, &mut done)
-        };
-        *set |= bit;
-        to_do |= if anew { bit } else { 0 };
-        *worth = f64::from(code as u8);
+    let mut tally = Tally::default();
+    for (i, ((worth, told), rests_on)) in worths.iter_mut().zip(fixed).zip(RESTS_ON).enumerate() {
+        *worth = f64::from(tally.count(1 << i, *told, rests_on, unborne) as u8);
     }
-    let count = |set: u32| f64::from(set.count_ones());
-    let next = f64::from(to_do.trailing_zeros());
-    let told = [
-        count(to_do),
-        count(skipped),
-        count(not_proven),
-        if to_do == 0 { f64::NAN } else { next },
-    ];
-    for (to, value) in counts.iter_mut().zip(told) {
-        *to = value;
-    }
+    tally.write(counts);
     for (to, days) in each.iter_mut().zip(alarms) {
         *to = f64::from(in_date(*days));
     }
