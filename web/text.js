@@ -108,6 +108,7 @@ export const text = {
     fuel: ['Fuel', 'line, lift, prime, standpipe'],
     flue: ['Exhaust and combustion air', 'legs, low points, ends'],
     supply: ['Supply', 'cable, fuse, battery bank, hours'],
+    start_up: ['First start', 'carbon monoxide, leaks, values, driver'],
   },
   photos: {
     take: 'Take a photo',

@@ -7,7 +7,7 @@ import sys
 
 import numpy as np
 
-MODULES = ["demand", "clearances", "place", "ducts", "fuel", "flue", "support", "supply"]
+MODULES = ["demand", "clearances", "place", "ducts", "fuel", "flue", "support", "supply", "start"]
 
 
 class Answers:

@@ -9,6 +9,7 @@ use plumbmark::plan::demand::material::MATERIALS;
 use plumbmark::plan::form::Checked;
 use plumbmark::plan::kind::{Kinds, Problem, Slip, Unit};
 use plumbmark::plan::place::orientation::Orientation;
+use plumbmark::plan::start::co_air::{THRESHOLDS, Threshold};
 use plumbmark::plan::usage::{Known, LAW, USAGE};
 use serde::Serialize;
 
@@ -27,6 +28,8 @@ struct Sheets {
     orientations: Vec<OrientationEntry>,
     /// Materials by name, and their conductivity in W/(m·K).
     materials: Vec<(&'static str, f64)>,
+    /// Published thresholds of carbon monoxide, lowest first.
+    co_thresholds: [Threshold; 9],
 }
 
 #[derive(Serialize)]
@@ -186,6 +189,7 @@ fn main() {
             .iter()
             .map(|m| (m.name, m.conductivity_w_per_m_k))
             .collect(),
+        co_thresholds: THRESHOLDS,
     };
     let lists = serde_json::to_string(&lists).expect("lists of names and numbers");
     println!("export default {lists};");

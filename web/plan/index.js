@@ -26,6 +26,10 @@ import { place } from './place.js';
 import { Kept } from './record.js';
 import { itemsOf } from './state.js';
 import { SUPPLY, supply, supplySheet } from './supply.js';
+import { startCard } from './start-card.js';
+import { startCo } from './start-co.js';
+import { startUp } from './start-up.js';
+import { startValues } from './start-values.js';
 import { support } from './support.js';
 import { unchecked } from './unchecked.js';
 
@@ -65,6 +69,10 @@ export class Plan {
     flue_air_pipe: pipeScreen('air_pipe'),
     flue_pipe_ends: pipeEnds,
     flue_boat_outlet: boatOutlet,
+    start_up: startUp,
+    start_co: startCo,
+    start_values: startValues,
+    start_card: startCard,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
     supply,
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),

@@ -65,9 +65,8 @@ import lists from '../pkg/sheets.js';
 export const catalogue = /** @type {{ sheets: SheetEntry[], bounds: BoundEntry[],
   usage: BoundLine[], law: BoundLine[], problems: string[], slips: string[],
   bound_errors: [string, string][], longest_text: number,
-  orientations: OrientationEntry[], materials: [string, number][] }} */ (
-  /** @type {unknown} */ (lists)
-);
+  orientations: OrientationEntry[], materials: [string, number][],
+  co_thresholds: { source: string, over_min: number }[] }} */ (/** @type {unknown} */ (lists));
 
 /** @typedef {{ axes: [number, number, number][], allowed: boolean, lay: number }} OrientationEntry */
 /** @typedef {{ id: string, section: string, unit: string, low: number, high: number }} BoundEntry */

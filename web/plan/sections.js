@@ -13,7 +13,9 @@ import { facts } from '../words/job.js';
 import { words as place } from '../words/place.js';
 import { words as supply } from '../words/supply.js';
 import { sheets as supplySheets } from '../words/supply-sheets.js';
+import { sheets as startSheets } from '../words/start-sheets.js';
 import { sheets as supportSheets, words as support } from '../words/support.js';
+import { startItems } from './start-items.js';
 
 /**
  * @typedef {object} Section
@@ -21,6 +23,7 @@ import { sheets as supportSheets, words as support } from '../words/support.js';
  * @property {Record<string, Record<string, string>>} ticks statements, by the record that keeps them
  * @property {Record<string, (ctx: Context) => boolean>} [only] by sheet or record: whether it has a
  *   place in this job
+ * @property {(ctx: Context) => import('./state.js').Item[]} [own] lines of its own
  */
 
 /** @typedef {import('../context.js').Context} Context */
@@ -41,4 +44,5 @@ export const SECTIONS = {
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
   flue: { sheets: flueSheets, ticks: flue.tick, only: { boat_outlet: isBoat } },
   supply: { sheets: supplySheets, ticks: supply.tick },
+  start_up: { sheets: startSheets, ticks: {}, own: startItems },
 };

@@ -125,7 +125,8 @@ function ofPart(ctx, part) {
 
 /** Every line of the job, section by section. @param {Context} ctx @returns {Item[]} */
 export function itemsOf(ctx) {
-  const sections = Object.entries(SECTIONS).flatMap(([section, { sheets, ticks, only = {} }]) => {
+  const sections = Object.entries(SECTIONS).flatMap(([section, parts]) => {
+    const { sheets, ticks, own, only = {} } = parts;
     const asked = (/** @type {string} */ name) => only[name]?.(ctx) ?? true;
     return [
       ...Object.keys(sheets)
@@ -134,6 +135,7 @@ export function itemsOf(ctx) {
       ...Object.keys(ticks)
         .filter(asked)
         .flatMap((record) => factsOf(ctx, section, record)),
+      ...(own?.(ctx) ?? []),
     ];
   });
   const parts = ctx.engine.catalogue.parts.flatMap(({ id }) => ofPart(ctx, id));

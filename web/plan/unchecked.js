@@ -24,8 +24,8 @@ function place(ctx, section) {
 function line(ctx, group, items) {
   const names = items.map((i) => i.title).join(', ');
   const done = items[0].state === 'not_needed';
-  // What every job needs has no such mark.
-  if (items[0].section === 'job') return h('p', { class: 'open-line' }, names);
+  // What every job needs has no such mark; a step of the first start is skipped where it stands.
+  if (['job', 'start_up'].includes(items[0].section)) return h('p', { class: 'open-line' }, names);
   const mark = tick(ctx, ctx.plan.keptOf('job'), noNeed(group), names, words.noNeed);
   return h(
     'details',

@@ -17,6 +17,7 @@ const ORDER = {
   fuel: ['fuel', 'pump', 'filter'],
   flue: ['flue', 'pipe'],
   supply: ['supply'],
+  start: ['start_up'],
 };
 /** The short path: what the phone reads, and what it needs for that. */
 const ANGLES = ['limits', 'level', 'heater', 'pump', 'filter', 'pipe'];

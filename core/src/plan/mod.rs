@@ -23,6 +23,7 @@ pub mod place;
 pub mod propagate;
 pub mod row;
 pub mod sheets;
+pub mod start;
 pub mod supply;
 pub mod usage;
 pub mod work;

@@ -6,6 +6,7 @@ use super::flue::{boat_outlet, ends, pipe};
 use super::form::{Declared, Form, Names};
 use super::fuel::{bubble, burn, fuel_pressure, fuel_run, prime, tank};
 use super::place::{clearance, cut, fit, support, twist};
+use super::start::{co, started, steps, timer};
 use super::supply::{bank, battery, cable, fuse};
 
 macro_rules! sheets {
@@ -98,4 +99,12 @@ sheets! {
     Bank bank::SHEET,
     /// Hours on the battery.
     Battery battery::SHEET,
+    /// Steps of the first start.
+    FirstStart steps::SHEET,
+    /// A timer of the first start.
+    Timer timer::SHEET,
+    /// Carbon monoxide while it runs.
+    CoCheck co::SHEET,
+    /// Measured at the first start.
+    Started started::SHEET,
 }

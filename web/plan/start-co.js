@@ -1,0 +1,94 @@
+// The test for carbon monoxide: meter, space, readings; what they tell and how blind they are.
+
+import { button, h } from '../dom.js';
+import { frame } from '../screens/frame.js';
+import { words as start } from '../words/start.js';
+import { found, sheets } from '../words/start-sheets.js';
+import { catalogue } from './model.js';
+import { SheetForm } from './sheet.js';
+import { Start } from './start-record.js';
+import { stopNow } from './start-stop.js';
+import { timersOf } from './start-timer.js';
+
+/** @typedef {import('../context.js').Context} Context */
+/** @typedef {import('./model.js').Worked} Worked */
+
+const t = start.co;
+
+/** @param {Worked | null} worked @param {string} name */
+function resultOf(worked, name) {
+  if (!worked || worked.refused) return NaN;
+  return worked.results.find((r) => r.name === name && r.row === null)?.value ?? NaN;
+}
+
+/** How urgent the highest reading is; nothing while there is none. @param {Worked | null} worked */
+function urgency(worked) {
+  const reached = resultOf(worked, 'urgency');
+  if (Number.isNaN(reached)) return '';
+  const highest = catalogue.co_thresholds[reached - 1];
+  return highest ? t.reaches(highest.source, highest.over_min) : t.reachesNone;
+}
+
+/** A new reading begins at the minute that the timer says, and where the last one was.
+ * @param {SheetForm} form @param {Start} kept */
+function add(form, kept) {
+  const timer = kept.record.timers.co;
+  const last = form.kept.record.rows.at(-1)?.typed;
+  /** @type {Record<string, string>} */
+  const told = last ? { place: last.place ?? '', power: last.power ?? '' } : {};
+  if (timer && !timer.clock) told.minutes = String(Math.floor(timer.ran_s / 60));
+  form.addRow(told);
+}
+
+/** What depends on the readings: how urgent, STOP, what none found means. @param {Context} ctx
+ * @param {SheetForm} form @param {Start} kept @param {HTMLElement} more */
+function told(ctx, form, kept, more) {
+  const stop = h('div', {});
+  const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
+  const urgent = h('section', { class: 'urgent', hidden: true });
+  form.onWorked = (worked) => {
+    const advice = found[resultOf(worked, 'shows_more')] ?? '';
+    form.words.advice = { ...sheets.co_check.advice, 'rise_ppm.not_proven': advice };
+    form.answers.show(worked && !worked.refused ? worked.answers : null);
+    alarm.hidden = form.kept.record.typed.device !== '1';
+    const words = urgency(worked);
+    urgent.hidden = words === '';
+    if (words)
+      urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
+    const stopped = kept.stop !== null || kept.stopByReading() === 'co';
+    more.hidden = stopped;
+    if (stopped === stop.hasChildNodes()) return;
+    const on = button(t.toStop, 'to-stop', () => ctx.go('start_up'));
+    stop.replaceChildren(...(stopped ? [stopNow(on)] : []));
+  };
+  return { stop, alarm, urgent };
+}
+
+/** @param {Context} ctx */
+export function startCo(ctx) {
+  const kept = new Start(ctx);
+  timersOf(kept);
+  // Words of its own: what none found means depends on what the meter showed.
+  const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
+  const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
+  const { stop, alarm, urgent } = told(ctx, form, kept, more);
+  const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);
+  const body = [
+    stop,
+    h('p', {}, t.lead),
+    form.group(t.meter, meter),
+    alarm,
+    form.group(t.space, ['volume_m3', 'air_least_per_h', 'air_most_per_h'], t.spaceWhy),
+    form.group(t.run, ['powers']),
+    form.rowsEl,
+    urgent,
+    ...form.outcome(),
+  ];
+  const el = frame(ctx, 'start_co', t.title, body, [more]);
+  form.start();
+  // A number that is half typed stops nothing; one that was left does, and that is kept.
+  el.addEventListener('change', () => {
+    if (kept.stopByReading() === 'co') kept.raise('co', true);
+  });
+  return el;
+}
