@@ -1,6 +1,7 @@
 // The whole job as a list: every check of every section and part with its answer, every fact with
 // whether it was seen, what is open. It counts and sorts; the answers are core's.
 
+import { ORDER } from '../order.js';
 import { allChecks, worstFirst } from '../sentences.js';
 import { bounds } from '../words/limits.js';
 import { answersOf } from './fields.js';
@@ -123,7 +124,7 @@ function ofPart(ctx, part) {
   });
 }
 
-/** Every line of the job, section by section. @param {Context} ctx @returns {Item[]} */
+/** Every line of the job, in the order of the work. @param {Context} ctx @returns {Item[]} */
 export function itemsOf(ctx) {
   const sections = Object.entries(SECTIONS).flatMap(([section, parts]) => {
     const { sheets, ticks, own, only = {} } = parts;
@@ -139,5 +140,7 @@ export function itemsOf(ctx) {
     ];
   });
   const parts = ctx.engine.catalogue.parts.flatMap(({ id }) => ofPart(ctx, id));
-  return marked(ctx, [...sections, ...parts]);
+  const order = Object.values(ORDER).flat();
+  const at = (/** @type {Item} */ item) => order.indexOf(item.section);
+  return marked(ctx, [...sections, ...parts]).sort((a, b) => at(a) - at(b));
 }

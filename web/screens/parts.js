@@ -2,6 +2,7 @@
 // is open, what to do next. Never one answer for all of it.
 
 import { button, h } from '../dom.js';
+import { ORDER } from '../order.js';
 import { frame, pick, verdictFrame } from './frame.js';
 import { levelState } from './level.js';
 import { count, standing, worstOf } from './standing.js';
@@ -9,16 +10,6 @@ import { count, standing, worstOf } from './standing.js';
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../plan/state.js').Item} Item */
 
-/** What must be known before the first cut comes first. @type {Record<string, string[]>} */
-const ORDER = {
-  first: ['limits', 'job', 'demand', 'place'],
-  seat: ['support', 'level', 'heater'],
-  air: ['ducts'],
-  fuel: ['fuel', 'pump', 'filter'],
-  flue: ['flue', 'pipe'],
-  supply: ['supply'],
-  start: ['start_up'],
-};
 /** The short path: what the phone reads, and what it needs for that. */
 const ANGLES = ['limits', 'level', 'heater', 'pump', 'filter', 'pipe'];
 
