@@ -2,10 +2,12 @@
 // reload and notice a clock that was set; a test for carbon monoxide that is never within; the card.
 
 import assert from 'node:assert/strict';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
+import Ajv from 'ajv/dist/2020.js';
+import { schema } from '../../web/record/schema.js';
 import { words as cardWords } from '../../web/words/start-card.js';
 import { steps as guideSteps } from '../../web/words/limits.js';
 import { steps, words } from '../../web/words/start.js';
@@ -200,7 +202,7 @@ test('the whole way: what was read bears the steps out, and no rise found is the
   // More inside than outdoors, within the meter's error: nothing is cleared.
   await beside(page, 'start_co', async () => {
     await type(page, { ppm: '3' }, '[data-row="1"]');
-    assert.match((await check(page, 'rise_ppm')).does, /nothing is cleared/);
+    assert.match((await check(page, 'shown_rise_ppm')).does, /nothing is cleared/);
     assert.match(await page.textContent('.urgent'), /WHO 2021/);
     await saved(page);
   });
@@ -222,7 +224,7 @@ test('a rise beyond the meter stops the work; going on takes words that stay', a
   await beside(page, 'start_co', async () => {
     await type(page, METER);
     await readings(page, [['4', '0', '38']]);
-    assert.equal((await check(page, 'part_rise_ppm')).verdict, 'beyond');
+    assert.equal((await check(page, 'shown_rise_ppm')).verdict, 'beyond');
     assert.match(await page.textContent('.stop-now'), /Out: everybody/);
     assert.match(await page.textContent('.urgent'), /NIOSH REL, 35 ppm, mean over 8 h/);
     await page.locator('[data-row="0"] [data-name="ppm"]').blur();
@@ -452,6 +454,76 @@ test('another job has steps and timers of its own, and this one’s are not lost
   await again(page);
   assert.equal(await worth(page, 'prime'), DONE);
   assert.deepEqual(faults, []);
+});
+
+test('skips, stops, timers and baselines are in the record, by its schema, out and back', async (t) => {
+  const { page, faults } = await openSection(t, server, 'start_up');
+  await upTo(page, 'closed');
+  await skip(page, 'no doors yet');
+  await upTo(page, 'prime');
+  await tap(page, 'timer-prime');
+  await tap(page, 'stop');
+  await page.click('input[name="stop-what"][value="leak"]');
+  await page.fill('#stop-why', 'dry again');
+  await page.fill('#stop-found', 'clamp at the filter');
+  await tap(page, 'resume');
+  await upTo(page, 'leaks_cold');
+  await beside(page, 'start_co', async () => {
+    await type(page, { ...METER, device: '1' });
+    await readings(page, [['5', '0', '0']]);
+    await saved(page);
+  });
+  await beside(page, 'start_values', async () => {
+    await type(page, { outlet_celsius: '80', starts: '2' });
+    await page.fill('#baseline-who', 'Ada');
+    await tap(page, 'keep-baseline');
+    await page.waitForTimeout(300);
+  });
+  const record = async (p, back) => {
+    await back();
+    await tap(p, 'record');
+    await p.waitForSelector('[data-screen="record"]');
+    const [file] = await Promise.all([p.waitForEvent('download'), tap(p, 'record-json')]);
+    return readFileSync(await file.path());
+  };
+  const bytes = await record(page, async () => {
+    await page.goBack();
+    await page.waitForSelector('[data-screen="parts"]');
+  });
+  const told = JSON.parse(bytes);
+  const valid = new Ajv({ allErrors: true, strict: false }).compile(schema);
+  assert.ok(valid(told), JSON.stringify(valid.errors?.slice(0, 3)));
+  const kept = told.entries.find((e) => e.key === 'start');
+  assert.equal(kept.stops[0].went_on.found, 'clamp at the filter');
+  assert.ok(kept.stops[0].timers.prime.started_ms > 0);
+  assert.equal(kept.skipped.closed.reason, 'no doors yet');
+  assert.equal(kept.baselines[0].who, 'Ada');
+  const fact = (id) => told.facts.find((f) => f.id === `start.${id}`);
+  assert.deepEqual([fact('outdoors').state, fact('outdoors').who], ['seen', 'Ada']);
+  assert.equal(fact('closed').state, 'not_seen');
+  assert.match(fact('closed').statement, /skipped: no doors yet/);
+  assert.match(fact('stop_1').reason, /dry again.*clamp at the filter/);
+  // An alarm that found nothing is not "looked for and not found".
+  const rise = told.checks.find((c) => c.id === 'co_check.alarm_rise_ppm');
+  assert.deepEqual([rise.verdict, rise.only_beyond, rise.partial], ['not_proven', true, true]);
+  const printed = await page.textContent('.record-paper [data-check="co_check.alarm_rise_ppm"]');
+  assert.match(printed, /not proven/);
+  assert.doesNotMatch(printed, /nothing found/);
+  assert.deepEqual(faults, []);
+
+  const other = await openSection(t, server, 'start_up');
+  await other.page.goBack();
+  await other.page.waitForSelector('[data-screen="parts"]');
+  await tap(other.page, 'jobs');
+  await other.page.locator('[data-screen="jobs"] input[type="file"]').setInputFiles({
+    name: 'r.json',
+    mimeType: 'application/json',
+    buffer: bytes,
+  });
+  await other.page.waitForSelector('[data-screen="job_card"]');
+  await again(other.page, null);
+  const back = await record(other.page, () => tap(other.page, 'tape'));
+  assert.ok(back.equals(bytes), 'the same bytes');
 });
 
 test('the after-run is timed until it is still, and becomes the measured value', async (t) => {

@@ -75,6 +75,7 @@ struct CheckedEntry {
     bound: &'static str,
     only_beyond: bool,
     alternative: bool,
+    partial: bool,
 }
 
 #[derive(Serialize)]
@@ -126,6 +127,7 @@ fn checks(all: &[Checked]) -> Vec<CheckedEntry> {
         bound: c.bound.name(),
         only_beyond: c.only_beyond,
         alternative: c.alternative,
+        partial: c.partial,
     };
     all.iter().map(entry).collect()
 }

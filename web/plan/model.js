@@ -18,6 +18,7 @@ import lists from '../pkg/sheets.js';
  * @property {string} bound
  * @property {boolean} only_beyond
  * @property {boolean} alternative one of several ways: the chosen one has a check of its own
+ * @property {boolean} partial that it finds nothing says nothing
  *
  * @typedef {object} SheetEntry
  * @property {string} name
@@ -50,6 +51,7 @@ import lists from '../pkg/sheets.js';
  * @property {BoundLine | null} limit
  * @property {boolean} only_beyond
  * @property {boolean} alternative
+ * @property {boolean} partial
  * @property {Verdict} verdict
  * @property {string | null} why
  * @property {number} margin
@@ -175,7 +177,7 @@ export function work(ctx, name, x, half) {
       dominant: Number.isNaN(dominant) ? null : placeOf(entry, dominant),
     };
   });
-  const answers = checks.map(({ output, bound, only_beyond, alternative }, i) => {
+  const answers = checks.map(({ output, bound, only_beyond, alternative, partial }, i) => {
     const from = 1 + 3 * results.length + 5 * i;
     const [verdict, why, margin, change, probability] = out.slice(from, from + 5);
     const { verdicts, whys } = ctx.engine.catalogue;
@@ -186,6 +188,7 @@ export function work(ctx, name, x, half) {
       limit,
       only_beyond,
       alternative,
+      partial,
       verdict: verdicts[verdict],
       why: whys[why],
       margin,

@@ -3,6 +3,7 @@
 
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
+import { day } from '../units.js';
 import { words } from '../words/start-card.js';
 import { Start } from './start-record.js';
 import { linesTable, measuredNow } from './start-values.js';
@@ -21,13 +22,6 @@ const FOR_DRIVER = [
   'starts',
   'after_run_min',
 ];
-
-/** The day, as paper needs it. @param {string} at ISO 8601 */
-function day(at) {
-  const on = new Date(at);
-  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
-  return `${on.getFullYear()}-${two(on.getMonth() + 1)}-${two(on.getDate())}`;
-}
 
 /** What was typed, or lines to write on. @param {Start} start @param {string} name @param {number} [lines] */
 function told(start, name, lines = 1) {

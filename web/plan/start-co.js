@@ -3,7 +3,7 @@
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { words as start } from '../words/start.js';
-import { found, sheets } from '../words/start-sheets.js';
+import { sheets } from '../words/start-sheets.js';
 import { catalogue } from './model.js';
 import { SheetForm } from './sheet.js';
 import { Start } from './start-record.js';
@@ -40,16 +40,13 @@ function add(form, kept) {
   form.addRow(told);
 }
 
-/** What depends on the readings: how urgent, STOP, what none found means. @param {Context} ctx
+/** What depends on the readings: how urgent, STOP. @param {Context} ctx
  * @param {SheetForm} form @param {Start} kept @param {HTMLElement} more */
 function told(ctx, form, kept, more) {
   const stop = h('div', {});
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
   form.onWorked = (worked) => {
-    const advice = found[resultOf(worked, 'shows_more')] ?? '';
-    form.words.advice = { ...sheets.co_check.advice, 'rise_ppm.not_proven': advice };
-    form.answers.show(worked && !worked.refused ? worked.answers : null);
     alarm.hidden = form.kept.record.typed.device !== '1';
     const words = urgency(worked);
     urgent.hidden = words === '';
@@ -68,8 +65,7 @@ function told(ctx, form, kept, more) {
 export function startCo(ctx) {
   const kept = new Start(ctx);
   timersOf(kept);
-  // Words of its own: what none found means depends on what the meter showed.
-  const form = new SheetForm(ctx, 'co_check', { ...sheets.co_check });
+  const form = new SheetForm(ctx, 'co_check', sheets.co_check);
   const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
   const { stop, alarm, urgent } = told(ctx, form, kept, more);
   const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);

@@ -50,7 +50,7 @@ export const STEPS = sheetEntry('first_start')
   .entry.outputs.filter((o) => o.unit === 'choice')
   .map((o) => o.name);
 
-/** What core asks beside the steps: the verdict on a result, or the result itself.
+/** What core asks beside the steps: the verdict on a result.
  * @type {Record<string, [string, string]>} */
 const BORNE_OUT = {
   start_voltage: ['started', 'heater_glow_v'],
@@ -58,7 +58,6 @@ const BORNE_OUT = {
   after_run_time: ['started', 'after_run_min'],
   co_rise: ['co_check', 'rise_ppm'],
   co_time: ['co_check', 'spare_test_min'],
-  co_shows_more: ['co_check', 'shows_more'],
 };
 
 /** Limits that stop the work by themselves when a reading is beyond.
@@ -93,9 +92,9 @@ export class Start {
     return this.record.stops.find((s) => !s.went_on) ?? null;
   }
 
-  /** @param {string} sheet @returns {Worked | undefined} */
+  /** @param {string} sheet @returns {Worked | null} */
   worked(sheet) {
-    return workedOf(this.ctx, sheet, this.ctx.plan.keptOf(sheet).record) ?? undefined;
+    return workedOf(this.ctx, sheet, this.ctx.plan.keptOf(sheet).record);
   }
 
   /** @param {string} id */
@@ -122,9 +121,8 @@ export class Start {
     const [sheet, result] = BORNE_OUT[name];
     const worked = this.worked(sheet);
     if (!worked || worked.refused) return NaN;
-    const value = worked.results.find((r) => r.name === result && r.row === null)?.value ?? NaN;
     const answer = worked.answers.find((a) => a.result.name === result && a.result.row === null);
-    if (!answer || Number.isNaN(value)) return value;
+    if (!answer || Number.isNaN(answer.result.value)) return NaN;
     return this.ctx.engine.catalogue.verdicts.indexOf(answer.verdict);
   }
 

@@ -9,7 +9,7 @@ import { words } from '../words/start.js';
 
 const t = words.stop;
 /** @param {string} what */
-const reason = (what) => /** @type {Record<string, string>} */ (t.reasons)[what] ?? what;
+export const reasonOf = (what) => /** @type {Record<string, string>} */ (t.reasons)[what] ?? what;
 
 /** A text to type. @param {string} label @param {string} id @param {string} value */
 export function textField(label, id, value) {
@@ -79,6 +79,9 @@ function readingsOf({ readings }) {
   return line && t.readings(line);
 }
 
+/** Why it went on, and what was found. @param {import('./start-record.js').Stop} stop */
+export const wentOn = ({ went_on }) => (went_on ? t.wentOn(went_on.why, went_on.found) : '');
+
 /** The stops that there were. @param {Start} start */
 export function pastStops(start) {
   const stops = start.record.stops.filter((s) => s.went_on);
@@ -89,8 +92,8 @@ export function pastStops(start) {
     return h(
       'li',
       { class: 'card', 'data-stop': s.what },
-      h('b', {}, t.line(reason(s.what), clock(s.at))),
-      h('p', {}, t.resumed(on.who, clock(on.at), on.why, on.found)),
+      h('b', {}, t.line(reasonOf(s.what), clock(s.at))),
+      h('p', {}, t.resumed(on.who, clock(on.at), wentOn(s))),
       readings ? h('p', { class: 'source' }, readings) : null,
     );
   };

@@ -17,7 +17,7 @@ import { valueAndU } from './units.js';
 const t = words.values;
 
 /** Of the test for carbon monoxide. */
-const CO = ['rise_ppm', 'part_rise_ppm', 'alarm_rise_ppm', 'full_min', 'low_min'];
+const CO = ['rise_ppm', 'shown_rise_ppm', 'part_rise_ppm', 'alarm_rise_ppm', 'full_min', 'low_min'];
 
 /** @param {string} name */
 function labelOf(name) {
@@ -33,7 +33,9 @@ export function measuredNow(start) {
     return worked && !worked.refused ? worked.results.filter((r) => r.row === null) : [];
   };
   const co = told('co_check').filter((r) => CO.includes(r.name));
-  const all = [...told('started'), ...co].filter((r) => Number.isFinite(r.value));
+  const all = [...told('started'), ...co].filter(
+    (r) => Number.isFinite(r.value) && Number.isFinite(r.u),
+  );
   return all.map(({ name, value, u, unit }) => ({ name, value, u, unit }));
 }
 

@@ -23,6 +23,7 @@ import { SECTIONS } from './sections.js';
  * @property {import('./model.js').Answer} [answer] of a sheet
  * @property {import('../types.js').Capture} [capture] of a part
  * @property {string} [fact] the record that keeps it, and its name there
+ * @property {import('./record.js').Tick | null} [mark] who, where it is no tick of that record
  */
 
 /** Sheets whose facts are not needed where the sheet is not. */
@@ -38,8 +39,8 @@ function titleOf(words, { result, bound }) {
 }
 
 /** @param {import('./model.js').Answer} a @returns {Item['state']} */
-const stateOf = ({ verdict, why, only_beyond }) =>
-  only_beyond && verdict === 'not_proven' && !why ? 'not_found' : verdict;
+const stateOf = ({ verdict, why, only_beyond, partial }) =>
+  only_beyond && !partial && verdict === 'not_proven' && !why ? 'not_found' : verdict;
 
 /** The checks of a sheet. What can only find it beyond is no check that is missed, and one of
  * several ways to do it is none of its own.

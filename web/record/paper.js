@@ -48,7 +48,7 @@ function line(ctx, row) {
   ];
   const why = /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
   const { verdict } = row;
-  const notFound = row.only_beyond && verdict === 'not_proven' && !row.why;
+  const notFound = row.only_beyond && !row.partial && verdict === 'not_proven' && !row.why;
   const shownVerdict = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
   return h(
     'tr',

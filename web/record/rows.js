@@ -23,6 +23,7 @@ import { itemsOf, noNeed as noNeedOf } from '../plan/state.js';
  * @property {string} vehicles that a law is for
  * @property {string} reason why the limit may be looser than usage or a law
  * @property {boolean} only_beyond read in a way that can find it beyond and never within
+ * @property {boolean} partial that it finds nothing says nothing
  * @property {string | null} why what stands behind the verdict, where it is not plain
  * @property {number | null} margin
  * @property {number | null} probability
@@ -46,6 +47,7 @@ const BLANK = {
   vehicles: '',
   reason: '',
   only_beyond: false,
+  partial: false,
   why: null,
   margin: null,
   probability: null,
@@ -81,6 +83,7 @@ function ofAnswer(ctx, item) {
     vehicles: limit?.vehicles ?? '',
     reason: limit?.reason ?? '',
     only_beyond: answer.only_beyond,
+    partial: answer.partial,
     why: answer.why,
     margin: finite(answer.margin),
     probability: finite(answer.probability),
@@ -116,6 +119,7 @@ function ofCapture(ctx, { section, title, group, capture }) {
         vehicles: line?.vehicles ?? '',
         reason: line?.reason ?? '',
         only_beyond: false,
+        partial: false,
         why: c.why,
         margin: c.margin_deg ?? null,
         probability: c.probability ?? null,
@@ -162,17 +166,17 @@ export function checkRows(ctx) {
 /** Every fact, in the order of the work. @param {Context} ctx @returns {FactRow[]} */
 export function factRows(ctx) {
   const noNeed = ctx.plan.keptOf('job').record.ticks;
-  return itemsOf(ctx).flatMap(({ fact, group, section, title, state }) => {
+  return itemsOf(ctx).flatMap(({ fact, mark, group, section, title, state }) => {
     if (!fact) return [];
     const [record, id] = fact.split('.');
-    const seen = ctx.plan.keptOf(record).record.ticks[id];
+    const seen = mark ?? ctx.plan.keptOf(record).record.ticks[id];
     const tick = seen ?? noNeed[noNeedOf(group)];
     return [
       {
         id: fact,
         section,
         statement: title,
-        state: seen ? 'seen' : state === 'not_needed' ? 'not_needed' : 'not_seen',
+        state: state === 'seen' || state === 'not_needed' ? state : 'not_seen',
         who: tick?.who ?? '',
         at: tick?.at ?? null,
         reason: tick?.reason ?? '',

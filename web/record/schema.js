@@ -28,18 +28,51 @@ const object = (properties, optional = {}) => ({
 /** Anything by name. @param {Schema} values @returns {Schema} */
 const map = (values) => ({ type: 'object', additionalProperties: values, maxProperties: 400 });
 
-const tick = object({ who: text(), at: when, reason: text(), photo: orNull(whole) });
+const tick = object(
+  { who: text(), at: when, reason: text(), photo: orNull(whole) },
+  { before_stop: flag },
+);
 const row = object({ typed: map(text()), half: map(text()) });
-const entry = object({
-  key: text(40),
-  system: { enum: ['metric', 'us'] },
-  typed: map(text()),
-  half: map(text()),
-  rows: list(row, 200),
-  ticks: map(tick),
-  photos: list(whole, 500),
-  changed_at: when,
+/** Of the first start: how long something ran, and what was found of its clock. */
+const timer = object({
+  due_s: orNull(number),
+  started_ms: number,
+  last_ms: number,
+  clock: whole,
+  state: whole,
+  seen: whole,
+  alone_s: number,
+  ran_s: number,
 });
+const stop = object({
+  what: text(40),
+  auto: flag,
+  at: when,
+  done: map(tick),
+  timers: map(timer),
+  readings: orNull(object({ co: list(row, 200), started: map(text()) })),
+  went_on: orNull(object({ who: text(), why: text(), found: text(), at: when })),
+});
+const measured = object({ name: text(120), value: number, u: number, unit: text(20) });
+const baseline = object({ who: text(), at: when, lines: list(measured, 200) });
+const entry = object(
+  {
+    key: text(40),
+    system: { enum: ['metric', 'us'] },
+    typed: map(text()),
+    half: map(text()),
+    rows: list(row, 200),
+    ticks: map(tick),
+    photos: list(whole, 500),
+    changed_at: when,
+  },
+  {
+    skipped: map(tick),
+    stops: list(stop, 200),
+    timers: map(timer),
+    baselines: list(baseline, 200),
+  },
+);
 const contribution = object({ name: text(), u: number });
 const check = object({
   id: text(120),
@@ -56,6 +89,7 @@ const check = object({
   vehicles: text(),
   reason: text(),
   only_beyond: flag,
+  partial: flag,
   why: orNull(text()),
   margin: orNull(number),
   probability: orNull(number),

@@ -2,12 +2,6 @@
 
 const ROOM = 'doors closed, nothing running';
 
-/** What is read with a whole test by a meter, by whether it showed more inside than outdoors. */
-export const found = [
-  'No rise found by this meter, this time. More than that no test can say.',
-  'It shows more inside than outdoors. That is less than its own error, but nothing is cleared: out, ventilate, look for the cause, then read again with a finer meter.',
-];
-
 /** @type {Record<string, import('../plan/sheet.js').SheetWords>} */
 export const sheets = {
   co_check: {
@@ -46,8 +40,9 @@ export const sheets = {
     },
     results: {
       rise_ppm: 'Largest rise above outdoors',
-      part_rise_ppm: 'Largest rise so far',
-      alarm_rise_ppm: 'Largest rise by an alarm',
+      shown_rise_ppm: 'Rise that the meter shows',
+      part_rise_ppm: 'Largest rise so far, test not whole',
+      alarm_rise_ppm: 'Largest rise by an alarm, which is no meter',
       spare_test_min: 'Time beyond what the test takes',
       needed_min: 'The test takes at least',
       full_min: 'Tested at full power',
@@ -59,6 +54,7 @@ export const sheets = {
     how: {
       rise_ppm:
         'largest reading less the one outdoors. One meter read both: its growing part acts on the difference, its fixed part once in full, since it was zeroed in cold air and reads warm air',
+      shown_rise_ppm: 'the same, where a reading inside is higher by more than its last digit',
       part_rise_ppm: 'the same, of a test that is not whole',
       alarm_rise_ppm: 'largest reading less the one outdoors',
       spare_test_min: 'last reading whose power is told, less 3/n hours at the least air change n',
@@ -69,12 +65,17 @@ export const sheets = {
         'c = G/(n·V)·(1 − e^(−n·t)) solved for G, at the most air change, c the meter’s own U: a smaller leak cannot be told from its error',
       unseen_low_l_per_h: 'the same, for the time at low power',
     },
-    silent: ['rise_ppm', 'part_rise_ppm', 'alarm_rise_ppm'],
+    silent: ['rise_ppm', 'shown_rise_ppm', 'part_rise_ppm', 'alarm_rise_ppm'],
     change: {
       spare_test_min: (by) => `Go on with the test: a reading ${by} later would prove it.`,
     },
     advice: {
       'rise_ppm.beyond': 'STOP. Out, ventilate, find the cause.',
+      'rise_ppm.not_proven':
+        'No rise found by this meter, this time. More than that no test can say.',
+      'shown_rise_ppm.beyond': 'STOP. Out, ventilate, find the cause.',
+      'shown_rise_ppm.not_proven':
+        'It shows more inside than outdoors. That is less than its own error, but nothing is cleared: out, ventilate, look for the cause, then read again with a finer meter.',
       'part_rise_ppm.beyond': 'STOP. Out, ventilate, find the cause.',
       'alarm_rise_ppm.beyond': 'STOP. Out, ventilate, find the cause.',
       'part_rise_ppm.not_proven':

@@ -37,8 +37,10 @@ export const words = {
   note: 'What you saw, if it needs words',
   done: 'Done',
   skip: 'Skip',
+  /** @param {string} title @param {string} reason */
+  skipped: (title, reason) => `${title} (skipped: ${reason})`,
   /** @param {string} title */
-  skipped: (title) => `${title} (skipped)`,
+  notProven: (title) => `${title} (done, not proven)`,
   skipAsk: 'Why it is left out',
   needsReason: 'Say why: the step stands in the list as skipped, with these words.',
   skipConfirm: 'Leave it out',
@@ -92,8 +94,10 @@ export const words = {
     past: 'Stops',
     /** @param {string} what @param {string} time */
     line: (what, time) => `${time}: ${what}`,
-    /** @param {string} who @param {string} time @param {string} why @param {string} found */
-    resumed: (who, time, why, found) => `Went on: ${who}, ${time}. ${why}. Found: ${found}`,
+    /** @param {string} who @param {string} time @param {string} what */
+    resumed: (who, time, what) => `Went on: ${who}, ${time}. ${what}`,
+    /** @param {string} why @param {string} found */
+    wentOn: (why, found) => `${why}. Found: ${found}`,
     /** @param {string} readings */
     readings: (readings) => `Readings then: ${readings}`,
   },

@@ -17,6 +17,9 @@ pub struct Checked {
     pub only_beyond: bool,
     /// Whether it is one of several ways to do it: what is chosen of them has a check of its own.
     pub alternative: bool,
+    /// Whether it looks at a part alone, or with something that hardly sees: that it finds nothing
+    /// says nothing.
+    pub partial: bool,
 }
 
 impl Checked {
@@ -28,6 +31,7 @@ impl Checked {
             bound,
             only_beyond: false,
             alternative: false,
+            partial: false,
         }
     }
 
@@ -37,6 +41,15 @@ impl Checked {
         Self {
             only_beyond: true,
             ..Self::new(output, bound)
+        }
+    }
+
+    /// One that can break the limit, and that finds nothing for want of looking.
+    #[must_use]
+    pub const fn partial(output: usize, bound: BoundId) -> Self {
+        Self {
+            partial: true,
+            ..Self::only_beyond(output, bound)
         }
     }
 

@@ -86,9 +86,12 @@ row! {
 row! {
     /// What the readings tell.
     CoGiven {
-        /// Largest rise above outdoors, where the test is whole.
+        /// Largest rise above outdoors, where the test is whole and the meter shows none.
         rise_ppm: Kind::result(Unit::Ppm),
-        /// Largest rise so far, where it is not.
+        /// Largest rise where a reading inside lies above that outdoors by more than its last digit,
+        /// be it within the meter's error: then nothing is cleared.
+        shown_rise_ppm: Kind::result(Unit::Ppm),
+        /// Largest rise so far, where the test is not whole and the meter shows none.
         part_rise_ppm: Kind::result(Unit::Ppm),
         /// Largest rise by an alarm, or by what nobody told of.
         alarm_rise_ppm: Kind::result(Unit::Ppm),
@@ -104,9 +107,6 @@ row! {
         unseen_full_l_per_h: Kind::result(Unit::LPerH),
         /// The same at low power.
         unseen_low_l_per_h: Kind::result(Unit::LPerH),
-        /// Whether a reading inside lies above that outdoors by more than its last digit, be it within
-        /// the meter's error: then nothing is cleared.
-        shows_more: Kind::choice(2),
         /// How many of [`super::co_air::THRESHOLDS_PPM`] the highest reading may reach, the meter's
         /// error on top.
         urgency: Kind::choice(10),
@@ -124,9 +124,10 @@ row! {
 /// A rise can be found, never proven not to be there.
 pub const CHECKS: &[Checked] = &[
     Checked::only_beyond(0, BoundId::CoRise),
-    Checked::only_beyond(1, BoundId::CoRise),
-    Checked::only_beyond(2, BoundId::CoRise),
-    Checked::new(3, BoundId::SpareTest),
+    Checked::partial(1, BoundId::CoRise),
+    Checked::partial(2, BoundId::CoRise),
+    Checked::partial(3, BoundId::CoRise),
+    Checked::new(4, BoundId::SpareTest),
 ];
 
 /// The sheet.
@@ -233,11 +234,12 @@ impl CoCheck {
         let whole = self.powers == 0.0 && low_min > 0.0 && spare_min >= 0.0;
         let only = |fits: bool, value: f64| if fits { value } else { f64::NAN };
         let seen = |minutes: f64| only(by_meter && minutes > 0.0, self.unseen_l_per_h(minutes));
-        let more = found.rise > self.step_ppm.max(WANDER_PPM);
+        let more = found.highest - self.outdoor_ppm > self.step_ppm.max(WANDER_PPM);
         let on_top = self.meter_ppm.max(0.0) + self.meter_share.max(0.0) * found.highest;
         CoGiven {
-            rise_ppm: only(by_meter && whole, found.rise),
-            part_rise_ppm: only(by_meter && !whole, found.rise),
+            rise_ppm: only(by_meter && !more && whole, found.rise),
+            shown_rise_ppm: only(by_meter && more, found.rise),
+            part_rise_ppm: only(by_meter && !more && !whole, found.rise),
             alarm_rise_ppm: only(!by_meter, found.rise),
             spare_test_min: only(by_meter, spare_min),
             needed_min,
@@ -245,7 +247,6 @@ impl CoCheck {
             low_min,
             unseen_full_l_per_h: seen(found.full_min),
             unseen_low_l_per_h: seen(low_min),
-            shows_more: only(!found.rise.is_nan(), f64::from(u8::from(more))),
             urgency: only(
                 !found.highest.is_nan(),
                 reached(found.highest + on_top) as f64,

@@ -99,12 +99,10 @@ row! {
         outlet_air: VERDICT,
         /// Verdict on how long it ran after it was switched off; empty: there is none.
         after_run_time: VERDICT,
-        /// Verdict on the rise of a whole test by a meter; empty: there is none.
+        /// Verdict on the rise of a whole test by a meter that shows none; empty: there is none.
         co_rise: VERDICT,
         /// Verdict on the time of the test; empty: there is none.
         co_time: VERDICT,
-        /// Whether the meter showed more inside than outdoors, as the test tells; empty: not told.
-        co_shows_more: Kind::choice(2).or_none(),
     }
 }
 

@@ -109,7 +109,6 @@ fn unborne(told: &FirstStart, alarms: &[f64]) -> u32 {
     // The best that a test can find is no rise, with this meter, this time.
     let tested = told.co_rise == f64::from(Verdict::NotProven as u8)
         && within(told.co_time)
-        && told.co_shows_more == 0.0
         && timed(told.co_timer);
     let all_in_date = !alarms.is_empty() && alarms.iter().all(|days| in_date(*days) == 2);
     let checks = [
