@@ -45,6 +45,7 @@ const blank = (job_id, key, system) => ({
 /** A record and its way to the store. */
 export class Kept {
   /** @type {ReturnType<typeof setTimeout> | undefined} */ #timer;
+  #changes = 0;
   /** Called with "saving", "saved", or an error of the store's. @type {(state: 'saving' | 'saved' | Error) => void} */
   onState = () => {};
 
@@ -69,6 +70,7 @@ export class Kept {
   /** The record has changed: it is saved after a pause, or at once. @param {boolean} [now] */
   changed(now = false) {
     this.record.changed_at = new Date().toISOString();
+    this.#changes += 1;
     this.onState('saving');
     clearTimeout(this.#timer);
     if (now) this.#save();
@@ -76,10 +78,12 @@ export class Kept {
   }
 
   async #save() {
+    const changes = this.#changes;
     try {
       if (!this.ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
       await this.ctx.store.saveEntry(this.record);
-      this.onState('saved');
+      // What was typed since is not in the store yet.
+      if (changes === this.#changes) this.onState('saved');
     } catch (error) {
       this.onState(/** @type {Error} */ (error));
     }

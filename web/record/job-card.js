@@ -29,10 +29,12 @@ export function jobCard(ctx, { job, note }) {
   /** @param {Partial<Job>} patch */
   const keep = async (patch) => {
     now = { ...now, ...patch };
+    const mine = now;
     tell(ctx.text.captured.saving);
     try {
       await ctx.keepJob(patch, job.id);
-      tell(ctx.text.captured.saved, true);
+      // What was typed since is not in the store yet.
+      if (mine === now) tell(ctx.text.captured.saved, true);
     } catch (error) {
       tell(ctx.storeWords(error));
     }

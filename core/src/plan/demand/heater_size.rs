@@ -59,7 +59,7 @@ row! {
 /// A loss that is a lower end can show a heater too small, never large enough.
 pub const CHECKS: &[Checked] = &[
     Checked::new(1, BoundId::SparePower),
-    Checked::only_beyond(2, BoundId::SparePower),
+    Checked::partial(2, BoundId::SparePower),
     Checked::new(3, BoundId::Altitude),
 ];
 

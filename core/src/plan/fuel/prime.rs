@@ -52,10 +52,7 @@ row! {
 
 /// A lower bound of starts can be too many and never few enough; starts made are counted.
 pub const CHECKS: &[Checked] = &[
-    Checked {
-        only_beyond: true,
-        ..Checked::new(4, BoundId::StartsInARow)
-    },
+    Checked::partial(4, BoundId::StartsInARow),
     Checked::new(5, BoundId::StartsInARow),
 ];
 

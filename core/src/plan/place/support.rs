@@ -103,10 +103,7 @@ row! {
 /// The whole list is held against the limit; a part of it can only break it.
 pub const CHECKS: &[Checked] = &[
     Checked::new(0, BoundId::Unevenness),
-    Checked {
-        only_beyond: true,
-        ..Checked::new(1, BoundId::Unevenness)
-    },
+    Checked::partial(1, BoundId::Unevenness),
 ];
 
 /// The sheet.

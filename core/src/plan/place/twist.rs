@@ -32,10 +32,7 @@ row! {
 }
 
 /// It can break the limit and never keep it.
-pub const CHECKS: &[Checked] = &[Checked {
-    only_beyond: true,
-    ..Checked::new(0, BoundId::Unevenness)
-}];
+pub const CHECKS: &[Checked] = &[Checked::partial(0, BoundId::Unevenness)];
 
 /// The least unevenness, in mm, of a face whose tilt along one direction differs by
 /// `difference_deg` between two places, each read over `base_mm`.

@@ -66,7 +66,7 @@ row! {
 /// Time to spare, or at most so much.
 pub const CHECKS: &[Checked] = &[
     Checked::new(6, BoundId::SpareTime),
-    Checked::only_beyond(7, BoundId::SpareTime),
+    Checked::partial(7, BoundId::SpareTime),
 ];
 
 /// Hours from full to empty at `amperes` of a battery that gives `capacity_ah` in `rated_h`:
