@@ -32,8 +32,8 @@ const BOUNDS = {
     ['return_area_cm2', 55, null],
   ],
   15: [
-    ['fuel_bore_mm', 1.9, 2.5],
-    ['fuel_bore_pressure_mm', 1.9, 2.5],
+    ['fuel_bore_mm', 2.2, 2.2],
+    ['fuel_bore_pressure_mm', 2.2, 2.2],
     ['suction_line_m', null, 1.8],
     ['pressure_line_m', null, 5.5],
     ['suction_lift_mm', -900, 450],

@@ -6,5 +6,5 @@ export const words = {
   fill: 'Fill it in all the same',
   leave: 'Leave it as it is',
   invented:
-    'Invented: limits, names and every number here stand for no heater and no vehicle. Facts are not ticked and no angle is captured.',
+    'Invented job: its limits, names and numbers stand for no heater and no vehicle. Facts and angles are left open.',
 };
