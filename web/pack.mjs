@@ -124,7 +124,7 @@ for (const wasm of cores.map((core) => `${core}_bg.wasm`))
     `  ${wasm} ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
   );
 // Loaded when they are first wanted: the try-out, the tape-measure half, the schema.
-const later = shipped.filter((path) => /^(panel|plan)-|_sheets|schema/.test(path));
+const later = shipped.filter((path) => /^(panel|demo|plan)-|_sheets|schema/.test(path));
 const whole = size(shipped) - size(icons);
 console.log(
   `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,

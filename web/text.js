@@ -654,7 +654,7 @@ export const text = {
     tooLarge: 'This file is too large for a limit set; nothing was changed.',
     notJson: 'This file is not JSON; nothing was changed.',
     /** @param {string} why */
-    refused: (why) => `Refused: ${why}. Nothing was changed.`,
+    refused: (why) => `Refused: ${why.replace(/\.$/, '')}. Nothing was changed.`,
     wrongField: 'See the field that is marked.',
   },
 };

@@ -97,6 +97,11 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
+  /** Whether anything was typed or ticked. */
+  get touched() {
+    return [...this.#kept.values()].some(({ record }) => record.changed_at !== '');
+  }
+
   /** The job as it stands. @param {Context} ctx */
   stateOf(ctx) {
     return { items: itemsOf(ctx), ...entered(ctx) };

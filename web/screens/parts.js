@@ -61,12 +61,14 @@ function rowOf(ctx, name) {
   return { el, small, verdict, sub };
 }
 
-/** @param {Context} ctx */
-export function parts(ctx) {
+/** @param {Context} ctx @param {{ note?: string }} params note: what is to be known of the job */
+export function parts(ctx, { note: said } = {}) {
   const t = ctx.text.parts;
   const summary = h('p', { class: 'summary', role: 'status' });
   const list = h('div', {});
   const note = h('p', { class: 'source' });
+  const demo = { first: h('div', {}), last: h('div', {}) };
+  if (ctx.tryout) import('../tryout/demo.js').then(({ offerDemo }) => offerDemo(ctx, demo));
   /** @type {string | undefined} */ let due;
   const next = button(t.next('…'), 'next', () => due && goTo(ctx, due));
   const unchecked = button(t.unchecked, 'unchecked', () => ctx.go('unchecked'), 'lesser');
@@ -119,7 +121,9 @@ export function parts(ctx) {
     'parts',
     ctx.job.vehicle || t.title,
     [
+      said ? h('p', { class: 'caution', role: 'status' }, said) : null,
       summary,
+      demo.first,
       path,
       note,
       list,
@@ -132,6 +136,7 @@ export function parts(ctx) {
         button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
       ),
+      demo.last,
     ],
     [unchecked, next],
   );

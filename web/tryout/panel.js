@@ -16,7 +16,7 @@ export function mountTryout(ctx, leave) {
   const t = ctx.text.tryout;
   const phone = new SimulatedPhone();
   ctx.engine.setSign(0);
-  ctx.limits = tryoutLimits(ctx.engine.blankLimits());
+  ctx.limits = ctx.job.limits ?? tryoutLimits(ctx.engine.blankLimits());
   ctx.engine.setLimits(ctx.limits);
   // The simulated phone is held as the page says.
   ctx.engine.onHold = (hold) => {
