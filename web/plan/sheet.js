@@ -30,6 +30,7 @@ import { Working } from './working.js';
  * @property {Record<string, string>} [problems] by field and problem, where core's refusal needs
  *   words of its own: `fuel_celsius.beyond_formula`
  * @property {Record<string, string>} results
+ * @property {string} [named] before the titles of its checks in lists, where others are called alike
  * @property {Record<string, string>} [how] formula and source of a result, for the working
  * @property {Record<string, (by: string, more: boolean) => string>} [change] by limit: what to do
  * @property {string[]} [tabled] numbers and results of rows that a table of the screen shows in

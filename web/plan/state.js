@@ -32,10 +32,12 @@ const TOGETHER = ['cut_plan'];
 /** Where the mark is kept that a group is not needed. @param {string} group */
 export const noNeed = (group) => `no_need:${group}`;
 
-/** @param {import('./sheet.js').SheetWords} words @param {import('./model.js').Answer} a */
-function titleOf(words, { result, bound }) {
-  const name = words.results[result.name] ?? bounds[bound]?.label ?? result.name;
-  return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
+/** @param {import('./sheet.js').SheetWords} words @param {string} name of the result
+ * @param {string} bound @param {number | null} [row] */
+function titleOf(words, name, bound, row = null) {
+  const title = words.results[name] ?? bounds[bound]?.label ?? name;
+  const led = row === null ? title : `${words.row?.(row + 1) ?? row + 1}: ${title}`;
+  return words.named ? `${words.named}: ${led}` : led;
 }
 
 /** @param {import('./model.js').Answer} a @returns {Item['state']} */
@@ -60,7 +62,7 @@ function ofSheet(ctx, section, sheet) {
     ...told.map((a) => ({
       section,
       group: sheet,
-      title: titleOf(words, a),
+      title: titleOf(words, a.result.name, a.bound, a.result.row),
       state: stateOf(a),
       basis: /** @type {Item['basis']} */ (a.limit?.basis ?? ''),
       answer: a,
@@ -68,7 +70,7 @@ function ofSheet(ctx, section, sheet) {
     ...missed.map(({ output, bound }) => ({
       section,
       group: sheet,
-      title: words.results[outputs[output].name] ?? bounds[bound]?.label,
+      title: titleOf(words, outputs[output].name, bound),
       state: /** @type {'open'} */ ('open'),
       basis: /** @type {''} */ (''),
     })),
@@ -97,6 +99,18 @@ function marked(ctx, items) {
     ['open', 'none'].includes(item.state) && ticks[noNeed(item.group)]
       ? { ...item, state: 'not_needed' }
       : item,
+  );
+}
+
+/** A part that was looked at and found nothing says nothing beside the whole.
+ * @param {Item[]} items of one section */
+function withoutParts(items) {
+  const whole = (/** @type {Item} */ item) =>
+    items.some(
+      ({ answer }) => answer && !answer.only_beyond && answer.bound === item.answer?.bound,
+    );
+  return items.filter(
+    (item) => !(item.answer?.partial && item.state === 'not_proven' && whole(item)),
   );
 }
 
@@ -131,9 +145,11 @@ export function itemsOf(ctx) {
     const { sheets, ticks, own, only = {} } = parts;
     const asked = (/** @type {string} */ name) => only[name]?.(ctx) ?? true;
     return [
-      ...Object.keys(sheets)
-        .filter(asked)
-        .flatMap((sheet) => ofSheet(ctx, section, sheet)),
+      ...withoutParts(
+        Object.keys(sheets)
+          .filter(asked)
+          .flatMap((sheet) => ofSheet(ctx, section, sheet)),
+      ),
       ...Object.keys(ticks)
         .filter(asked)
         .flatMap((record) => factsOf(ctx, section, record)),

@@ -29,8 +29,25 @@ function nameOfSection(ctx, section) {
   return named ? named[0] : /** @type {Record<string, any>} */ (ctx.text.parts)[section];
 }
 
+/** On whose word a limit stands, in one line. @param {Context} ctx @param {CheckRow} row */
+function whoseOf(ctx, { low, high, basis, source, vehicles, reason }) {
+  if (low === null && high === null) return '';
+  const word = /** @type {Record<string, string>} */ (ctx.text.bases)[basis] ?? '';
+  return [word, source, vehicles, reason].filter(Boolean).join(', ');
+}
+
 /** @param {Context} ctx @param {CheckRow} row */
-function line(ctx, row) {
+function verdictOf(ctx, row) {
+  const { verdict, basis } = row;
+  if (row.only_beyond && !row.partial && verdict === 'not_proven' && !row.why)
+    return ctx.text.parts.notFound;
+  const shown = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
+  return verdictFrame(shown, ctx.text.verdicts[shown], /** @type {any} */ (basis));
+}
+
+/** @param {Context} ctx @param {CheckRow} row @param {string[]} sources all of them, to be told by
+ * their numbers */
+function line(ctx, row, sources) {
   const { system } = ctx.settings;
   const shown = valueAndU(row.value ?? NaN, row.u ?? Infinity, row.unit, system, [
     row.low ?? NaN,
@@ -40,51 +57,43 @@ function line(ctx, row) {
     row.low === null ? '' : `≥ ${limitWithUnit(row.low, row.unit, system)}`,
     row.high === null ? '' : `≤ ${limitWithUnit(row.high, row.unit, system)}`,
   ].filter(Boolean);
-  const whose = [
-    /** @type {Record<string, string>} */ (ctx.text.bases)[row.basis] ?? '',
-    row.source,
-    row.vehicles,
-    row.reason,
-  ];
+  const whose = whoseOf(ctx, row);
   const why = /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
-  const { verdict } = row;
-  const notFound = row.only_beyond && !row.partial && verdict === 'not_proven' && !row.why;
-  const shownVerdict = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
+  const when = row.how !== 'entered' && row.at ? `, ${stamp(row.at)}` : '';
   return h(
     'tr',
     { 'data-check': row.id },
-    h('th', { scope: 'row' }, row.what),
+    h('th', { scope: 'row' }, row.what, when),
     h('td', {}, row.value === null ? '' : `${shown.value} ${shown.u}`),
-    h('td', {}, ends.join(', ')),
-    h('td', {}, whose.filter(Boolean).join(', ')),
-    h(
-      'td',
-      {},
-      notFound
-        ? ctx.text.parts.notFound
-        : verdictFrame(
-            shownVerdict,
-            ctx.text.verdicts[shownVerdict],
-            /** @type {any} */ (row.basis),
-          ),
-      why ? ` ${why}` : '',
-    ),
-    h('td', {}, row.at ? stamp(row.at) : ''),
+    h('td', {}, ends.join(', '), whose && h('sup', {}, String(sources.indexOf(whose) + 1))),
+    h('td', {}, verdictOf(ctx, row), why ? ` ${why}` : ''),
   );
 }
 
-/** @param {Context} ctx @param {CheckRow[]} rows */
+/** What was measured, a table for each section, and on whose word its limits stand.
+ * @param {Context} ctx @param {CheckRow[]} rows */
 function measured(ctx, rows) {
-  const head = h('tr', {}, ...t.columns.map((name) => h('th', { scope: 'col' }, name)));
-  const bodies = grouped(rows, (r) => r.section).map(([section, own]) =>
-    h(
-      'tbody',
-      {},
-      h('tr', {}, h('th', { scope: 'rowgroup', colspan: 6 }, nameOfSection(ctx, section))),
-      ...own.map((row) => line(ctx, row)),
-    ),
-  );
-  return h('table', { class: 'checks' }, h('thead', {}, head), ...bodies);
+  const sources = [...new Set(rows.map((row) => whoseOf(ctx, row)).filter(Boolean))];
+  const head = () => h('tr', {}, ...t.columns.map((name) => h('th', { scope: 'col' }, name)));
+  const tables = grouped(rows, (r) => r.section).map(([section, own]) => {
+    const last = own
+      .map((r) => r.at ?? '')
+      .sort()
+      .at(-1);
+    const caption = [nameOfSection(ctx, section), last && stamp(last)].filter(Boolean).join(', ');
+    return h(
+      'table',
+      { class: 'checks' },
+      h('caption', {}, caption),
+      h('thead', {}, head()),
+      h('tbody', {}, ...own.map((row) => line(ctx, row, sources))),
+    );
+  });
+  return [
+    h('div', { class: 'columns' }, ...tables),
+    h('h3', {}, t.whose),
+    h('ol', { class: 'columns' }, ...sources.map((whose) => h('li', {}, whose))),
+  ];
 }
 
 /** Names of a list, section by section. @param {Context} ctx
@@ -101,6 +110,21 @@ function listed(ctx, rows) {
         h('b', {}, `${nameOfSection(ctx, section)}: `),
         own.map((r) => r.what.replace(/\.$/, '')).join('; '),
       ),
+    ),
+  );
+}
+
+/** What was seen, by whom and on which day. @param {import('./rows.js').FactRow[]} facts */
+function seenBy(facts) {
+  if (!facts.length) return h('p', {}, t.none);
+  const by = (/** @type {import('./rows.js').FactRow} */ f) => `${f.who}, ${day(String(f.at))}`;
+  const line = (/** @type {import('./rows.js').FactRow} */ { statement, reason }) =>
+    `${statement.replace(/\.$/, '')}${reason ? ` (${reason})` : ''}`;
+  return h(
+    'ul',
+    {},
+    ...grouped(facts, by).map(([who, own]) =>
+      h('li', {}, h('b', {}, `${who}: `), own.map(line).join('; ')),
     ),
   );
 }
@@ -168,20 +192,14 @@ export function paper(ctx, record, pictures, summary) {
     head(record),
     h('p', { class: 'summary' }, `${summary}.`),
     h('h2', {}, t.measured),
-    told.length ? measured(ctx, told) : h('p', {}, t.none),
+    ...(told.length ? measured(ctx, told) : [h('p', {}, t.none)]),
     ...pictures,
     h('h2', {}, t.open),
     listed(ctx, [...open, ...unseen.map((f) => ({ section: f.section, what: f.statement }))]),
     noNeed.length ? h('h2', {}, t.noNeed) : null,
     noNeed.length ? listed(ctx, noNeed) : null,
     h('h2', {}, t.seen),
-    listed(
-      ctx,
-      seen.map((f) => ({
-        section: f.section,
-        what: `${f.statement} (${f.who}, ${stamp(String(f.at))}${f.reason ? `: ${f.reason}` : ''})`,
-      })),
-    ),
+    seenBy(seen),
     h('p', {}, t.captures(record.captures.length, repeated)),
     ...overruled.map((c) =>
       h('p', {}, t.overruled(stamp(c.taken_at), c.overruled?.who ?? '', c.overruled?.reason ?? '')),

@@ -116,6 +116,7 @@ export const sheets = {
     row: (n) => `Piece ${n}`,
   },
   air_flow: {
+    named: 'Measured',
     fields: {
       power_w: air.power_w,
       inlet_celsius: air.inlet_celsius,

@@ -107,8 +107,8 @@ export const pipe = {
 
 /** @type {Record<string, import('../plan/sheet.js').SheetWords>} */
 export const sheets = {
-  exhaust: pipe,
-  air_pipe: pipe,
+  exhaust: { ...pipe, named: 'Exhaust' },
+  air_pipe: { ...pipe, named: 'Combustion air' },
   pipe_ends: {
     fields: {
       air_to_exhaust_mm: 'Combustion-air end to exhaust end',
