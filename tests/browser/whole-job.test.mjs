@@ -177,6 +177,7 @@ test('a whole job, from the first open to the paper', { timeout: 240_000 }, asyn
 
   for (const format of ['A4', 'Letter']) {
     const count = pages(await page.pdf({ format }));
+    if (process.env.PLUMBMARK_PAPER) await page.pdf({ format, path: `${process.env.PLUMBMARK_PAPER}-${format}.pdf` });
     console.log(`${format}: ${count} pages, ${kept.checks.length} checks`);
     assert.ok(count === 1 || count === 2, `${format}: ${count} pages`);
   }
