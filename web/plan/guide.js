@@ -133,7 +133,10 @@ export function guide(ctx, { at = 0 }) {
       cards.find((c) => field.startsWith(`${c.asked.line.id}.`))?.askReason();
     if (fields.complain(field, words)) return say(state, t.seeField);
     const stored = /** @type {Record<string, string>} */ (ctx.text.storeErrors)[error.code];
-    say(state, stored ?? ctx.text.limits.refused(error.message));
+    // A line of another step, by its own name.
+    const [id] = field.split('.');
+    const named = bounds[id]?.label ?? /** @type {Record<string, string>} */ (ctx.text.checks)[id];
+    say(state, stored ?? ctx.text.limits.refused(named ? `${named}: ${words}` : error.message));
   };
 
   return frame(
