@@ -176,8 +176,9 @@ test('a whole job, from the first open to the paper', { timeout: 240_000 }, asyn
   assert.equal(kept.captures.length, 4);
 
   for (const format of ['A4', 'Letter']) {
-    const count = pages(await page.pdf({ format }));
-    if (process.env.PLUMBMARK_PAPER) await page.pdf({ format, path: `${process.env.PLUMBMARK_PAPER}-${format}.pdf` });
+    // To be looked at after a run.
+    const path = new URL(`shots/latest/record-${format}.pdf`, import.meta.url).pathname;
+    const count = pages(await page.pdf({ format, path }));
     console.log(`${format}: ${count} pages, ${kept.checks.length} checks`);
     assert.ok(count === 1 || count === 2, `${format}: ${count} pages`);
   }
