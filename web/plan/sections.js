@@ -13,6 +13,7 @@ import { facts } from '../words/job.js';
 import { words as place } from '../words/place.js';
 import { words as supply } from '../words/supply.js';
 import { sheets as supplySheets } from '../words/supply-sheets.js';
+import { words as start } from '../words/start.js';
 import { sheets as startSheets } from '../words/start-sheets.js';
 import { sheets as supportSheets, words as support } from '../words/support.js';
 import { startItems } from './start-items.js';
@@ -44,5 +45,5 @@ export const SECTIONS = {
   fuel: { sheets: fuelSheets, ticks: { fuel_run: fuel.tick } },
   flue: { sheets: flueSheets, ticks: flue.tick, only: { boat_outlet: isBoat } },
   supply: { sheets: supplySheets, ticks: supply.tick },
-  start_up: { sheets: startSheets, ticks: {}, own: startItems },
+  start_up: { sheets: startSheets, ticks: { job: start.tick }, own: startItems },
 };

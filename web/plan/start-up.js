@@ -10,6 +10,7 @@ import { Start, STEPS } from './start-record.js';
 import { stepBody, tell, ways } from './start-step.js';
 import { pastStops, stopScreen, textField } from './start-stop.js';
 import { timersOf } from './start-timer.js';
+import { tick } from './ticks.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -104,6 +105,7 @@ class Screen {
 
   #frame() {
     const id = this.current;
+    const kept = this.ctx.plan.keptOf('job');
     this.summary = h('p', { class: 'summary', role: 'status' });
     this.rows = new Map(STEPS.map((step, i) => [step, this.#row(step, i)]));
     const cautions = h('ul', { class: 'cautions' }, ...words.cautions.map((c) => h('li', {}, c)));
@@ -120,6 +122,8 @@ class Screen {
         ...ways(this.start),
         h('h2', {}, words.list),
         h('ol', { class: 'steps-list' }, ...this.rows.values()),
+        h('h2', {}, words.ticks),
+        ...Object.entries(words.tick).map(([id, statement]) => tick(this.ctx, kept, id, statement)),
       ],
       this.#foot(id),
     );

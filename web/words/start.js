@@ -27,6 +27,13 @@ export const words = {
       .join(', '),
   allTold: 'Nothing left to do in this list. What was skipped or is not proven stands in it.',
   list: 'All steps',
+  ticks: 'Seen with your own eyes',
+  /** With a photo or in words: what outlives the first start. @type {Record<string, string>} */
+  tick: {
+    filler_notice: 'The notice at the filler is in place: heater off before refuelling.',
+    co_alarms:
+      'Each space that people sleep in has its carbon monoxide alarm, tested, with its last day in the list.',
+  },
   worth: ['to do', 'done', 'skipped', 'not proven'],
   /** Why a step that was done is not proven. */
   unproven:
