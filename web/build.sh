@@ -5,6 +5,8 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
 say "Building the page: Rust target, npm's wasm-opt, wasm-bindgen and wasm-pack are set up if missing (bare machine: up to 30 minutes; else under 1)."
 setup_build
+# What an earlier build left would be packed too.
+rm -rf "$root/web/pkg"
 # The tape-measure half is a module of its own, loaded when it is first wanted.
 for half in phone sheets; do
   wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
