@@ -49,6 +49,7 @@ export const words = {
     cut_plan: ['Cut plan', 'from a pilot hole, both faces'],
   },
   clearances: {
+    named: 'Free space',
     fields: sides,
     results: sides,
     how: Object.fromEntries(Object.keys(sides).map((name) => [name, 'as told by the tape'])),
