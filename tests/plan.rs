@@ -101,3 +101,19 @@ fn what_may_only_say_beyond_is_never_within() {
     assert_eq!(answer(50.0), Verdict::NotProven);
     assert_eq!(answer(130.0), Verdict::Beyond);
 }
+
+#[test]
+fn a_change_is_shown_only_beyond_both_uncertainties() {
+    let told = |before, now| {
+        let change = plumbmark::plan::moved::change(before, now);
+        (change.by, change.u, change.shown)
+    };
+    assert_eq!(told((80.0, 2.5), (86.0, 2.5)), (6.0, 5.0, true));
+    assert_eq!(told((86.0, 2.5), (82.0, 2.5)), (-4.0, 5.0, false));
+    // A zero of 0.6° read one way and then the other: 1.2° apart, and nothing has moved (JCGM 100
+    // §5.2.2: errors that are one and the same add as they are).
+    assert!(!told((3.0 + 0.6, 0.7), (3.0 - 0.6, 0.7)).2);
+    // Without an interval nothing is shown.
+    assert!(!told((1.0, f64::INFINITY), (9.0, 0.1)).2);
+    assert!(!told((1.0, f64::NAN), (9.0, 0.1)).2);
+}

@@ -262,7 +262,7 @@ test('checked again: what has moved beyond both uncertainties, and what was not 
   });
   await again(page);
   await toSection(page, 'place');
-  // A tape's ± is 2 mm and 0.2 %: U of one is 2.4 mm, of the difference 3.5 mm.
+  // A tape's ± is 2 mm and 0.2 %: U of one is 2.5 mm, of both together 5.0 mm.
   await type(page, { top_mm: '64', left_mm: '86' });
   await saved(page);
   await page.goBack();

@@ -13,13 +13,14 @@ pub struct Change {
     pub shown: bool,
 }
 
-/// Compares two readings, each a value with its expanded uncertainty. They are taken as independent:
-/// U² = U₁² + U₂² (JCGM 100 §5.1.2). What both share (one phone's zero, one tape) makes the true
-/// uncertainty of the difference smaller, never larger.
+/// Compares two readings, each a value with its expanded uncertainty. Their errors may hang together
+/// either way: a phone's zero falls out of the difference when it points the same way both times, and
+/// counts twice when it points the other way. So U = U₁ + U₂, the most that any correlation can make
+/// of it (JCGM 100 §5.2.2, r = −1).
 #[must_use]
 pub fn change(before: (f64, f64), now: (f64, f64)) -> Change {
     let by = now.0 - before.0;
-    let u = libm::sqrt(before.1 * before.1 + now.1 * now.1);
+    let u = before.1 + now.1;
     Change {
         by,
         u,
