@@ -195,6 +195,7 @@ test('what is no record is refused by name, and nothing changes', async (t) => {
     [JSON.stringify({ ...sound }).replace('{', '{"__proto__":{"a":1},'), /__proto__/],
     [changed({ entries: [{ ...sound.entries[0], rows: 'x' }] }), /record\.entries\[0\]\.rows/],
     [changed({ job: { ...sound.job, vehicle: 7 } }), /record\.job\.vehicle/],
+    [changed({ captures: [{ ...sound.captures[0], report: {} }] }), /record\.captures\[0\]\.report/],
     [changed({ job: { ...sound.job, tryout: true } }), new RegExp(words.tryout)],
     [changed({ limits: { format: 'plumbmark-limits' } }), /version/],
   ];

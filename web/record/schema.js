@@ -2,6 +2,8 @@
 // checks a record by that comes in. What is derived from it (checks, facts) is described and not
 // taken in: it is worked out anew.
 
+import lists from '../pkg/catalogue.js';
+
 /** @typedef {Record<string, any>} Schema */
 
 /** A signature is the longest. */
@@ -107,6 +109,67 @@ const fact = object({
   reason: text(),
   photo: orNull(whole),
 });
+const degrees = map(orNull(number));
+/** Of core's own lists, so that no page meets a name that it has no word for. @param {readonly string[]} names */
+const named = (names) => ({ enum: [...names] });
+const verdicts = named(lists.verdicts);
+const bases = named(lists.bases);
+const captured = object({
+  id: named(lists.checks.map((c) => c.id)),
+  value: orNull(number),
+  u: orNull(number),
+  unit: { const: 'deg' },
+  k: orNull(number),
+  limit: orNull(degrees),
+  basis: bases,
+  source: text(),
+  verdict: verdicts,
+  why: { enum: lists.whys },
+  margin_deg: orNull(number),
+  probability: orNull(number),
+  end_told: { enum: [...lists.ends, null] },
+  in_preferred: { type: ['boolean', 'null'] },
+  contributions: list(object({ name: named(lists.sources), u_deg: number }), 40),
+  dominant: named(lists.sources),
+  advice: object({
+    kind: named(lists.advices),
+    turn_deg: orNull(number),
+    rise_mm: orNull(number),
+    over_mm: orNull(number),
+  }),
+});
+const three = { ...list(number, 3), minItems: 3 };
+const report = object({
+  format: { const: 'plumbmark-report' },
+  version: { const: 1 },
+  part: named(lists.parts.map((p) => p.id)),
+  hold: named(lists.holds),
+  surface: named(lists.surfaces),
+  channel: named(lists.channels),
+  sign: number,
+  step_m_s2: number,
+  rate_hz: number,
+  samples: number,
+  zero_by: named(lists.zeros),
+  up: three,
+  pitch_deg: number,
+  roll_deg: orNull(number),
+  checks: list(captured, 10),
+  vehicle: orNull(
+    object({
+      level_up: three,
+      level_age_s: number,
+      terms: degrees,
+      pointing: named(lists.pointings),
+      refused: { enum: lists.level_refusals },
+      checks: list(captured, 10),
+      working: list(
+        orNull(object({ slope_deg: number, takes_deg: orNull(number), decides: flag })),
+        10,
+      ),
+    }),
+  ),
+});
 const capture = object(
   {
     id: whole,
@@ -114,7 +177,7 @@ const capture = object(
     blind: flag,
     app_version: text(60),
     limits_name: text(),
-    report: { type: 'object' },
+    report,
     in_operation: list(text(40), 20),
     found_ms: orNull(number),
     level_ms: orNull(number),

@@ -30,6 +30,7 @@ function own(schema, value) {
   }
   if (value < schema.minimum) return `is below ${schema.minimum}`;
   if (Array.isArray(value) && value.length > schema.maxItems) return 'has too many items';
+  if (Array.isArray(value) && value.length < schema.minItems) return 'has too few items';
   return '';
 }
 
