@@ -3,79 +3,22 @@
 
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { canonical, checksum } from '../../web/record/canonical.js';
 import { schema } from '../../web/record/schema.js';
 import { shaped } from '../../web/record/shape.js';
 import { words } from '../../web/words/record.js';
-import { anglesOfUp, axe, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
-import { saved, tooWide, type } from './plan-page.mjs';
+import { axe, serve, tap } from './harness.mjs';
+import { tooWide } from './plan-page.mjs';
+import { fillJob, handedOut, home, openStart } from './record-page.mjs';
 
-const G = 9.80665;
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
 let server;
 before(async () => {
   server = await serve();
 });
 after(() => server.kill());
-
-async function open(t, options = {}) {
-  const b = await launch(options);
-  t.after(() => b.close());
-  b.page.setDefaultTimeout(8000);
-  await b.page.goto(server.url);
-  await b.page.waitForSelector('[data-screen="start"]');
-  return b;
-}
-
-const home = async (page) => {
-  await page.goto(server.url);
-  await page.waitForSelector('[data-screen="start"]');
-};
-
-/** A job with numbers, a fact with a photo, a capture, a mark that something is not needed. */
-async function fillJob(page) {
-  await tap(page, 'jobs');
-  await page.locator('[data-job] button').first().click();
-  await type(page, { vehicle: '=Carrier "12", long', heater: 'H-7 no. 55', customer: 'Düne & Söhne' });
-  await page.waitForSelector('.saved[data-saved="yes"]');
-  await home(page);
-  await tap(page, 'tape');
-  await tap(page, 'section-support');
-  await type(page, { long_mm: '180', short_mm: '120', straightedge_mm: '300', straightness_mm: '0.02' });
-  await tap(page, 'six-lines');
-  for (let i = 0; i < 6; i += 1) await type(page, { goes_mm: '0.1', stays_mm: '0.15' }, `[data-row="${i}"]`);
-  await tap(page, 'tick-new_seal');
-  await page.locator('[data-tick="new_seal"] input[type="text"]').first().fill('R. Okoro');
-  await page.locator('[data-tick="new_seal"] input[type="file"]').setInputFiles({
-    name: 'p.png',
-    mimeType: 'image/png',
-    buffer: readFileSync(new URL('../../web/icons/mark-180.png', import.meta.url)),
-  });
-  await page.waitForSelector('[data-tick="new_seal"][data-done="yes"]');
-  await saved(page);
-  await home(page);
-  const up = upFor('long_edge', 22);
-  await synthetic(page, { a: up.map((v) => G * v), angles: anglesOfUp(up) });
-  await toLive(page, 'pump', ['tail'], { hold: 'long_edge', surface: 'round_body' });
-  await waitReason(page, '');
-  await tap(page, 'capture');
-  await page.waitForSelector('.saved:not([data-saved="no"])');
-  await home(page);
-}
-
-/** The record's file, as handed out. */
-async function handedOut(page, action = 'record-json') {
-  await tap(page, 'tape');
-  await tap(page, 'record');
-  await page.waitForSelector('[data-screen="record"]');
-  const [download] = await Promise.all([page.waitForEvent('download'), tap(page, action)]);
-  const bytes = readFileSync(await download.path());
-  await home(page);
-  return { bytes, name: download.suggestedFilename() };
-}
 
 async function bring(page, bytes, name = 'r.json') {
   await tap(page, 'jobs');
@@ -124,7 +67,7 @@ test('canonical form and sum, against the standard’s own example and another S
 });
 
 test('a record is valid by its schema, and the same bytes after a round trip', async (t) => {
-  const { page, faults } = await open(t);
+  const { page, faults } = await openStart(t, server);
   await fillJob(page);
   const { bytes, name } = await handedOut(page);
   assert.match(name, /^Carrier-12-long-\d{4}-\d\d-\d\d\.json$/);
@@ -143,7 +86,7 @@ test('a record is valid by its schema, and the same bytes after a round trip', a
   assert.equal(record.photos.length, 1);
   assert.ok(record.does_not_claim.length >= 4 && record.cautions.length >= 3);
 
-  const other = await open(t);
+  const other = await openStart(t, server);
   await bring(other.page, bytes);
   await other.page.waitForSelector('[data-screen="job_card"]');
   assert.match(await other.page.textContent('main'), new RegExp(words.sound));
@@ -159,22 +102,8 @@ test('a record is valid by its schema, and the same bytes after a round trip', a
   assert.deepEqual(faults, []);
 });
 
-test('a table for a fleet: every check a row, and no text a formula', async (t) => {
-  const { page } = await open(t);
-  await fillJob(page);
-  const { bytes } = await handedOut(page, 'record-csv');
-  const { bytes: json } = await handedOut(page);
-  const record = JSON.parse(json);
-  const text = bytes.toString('utf8');
-  assert.equal(text.codePointAt(0), 0xfeff);
-  assert.ok(text.includes('Düne & Söhne'));
-  const lines = text.trim().split('\r\n');
-  assert.equal(lines.length, 1 + record.checks.length + record.facts.length);
-  for (const line of lines.slice(1)) assert.match(line, /^"'=Carrier ""12"", long",/);
-});
-
 test('what is no record is refused by name, and nothing changes', async (t) => {
-  const { page } = await open(t);
+  const { page } = await openStart(t, server);
   await fillJob(page);
   const { bytes } = await handedOut(page);
   const before_ = await jobsCount(page);
@@ -209,7 +138,7 @@ test('what is no record is refused by name, and nothing changes', async (t) => {
 });
 
 test('a record that was changed comes in, and that is said', async (t) => {
-  const { page } = await open(t);
+  const { page } = await openStart(t, server);
   await fillJob(page);
   const record = JSON.parse((await handedOut(page)).bytes);
   record.job.customer = 'Somebody else';
@@ -219,7 +148,7 @@ test('a record that was changed comes in, and that is said', async (t) => {
 });
 
 test('10 000 mutations: the page’s own check agrees with an independent one', async (t) => {
-  const { page } = await open(t);
+  const { page } = await openStart(t, server);
   await fillJob(page);
   const text = (await handedOut(page)).bytes.toString('utf8');
   const whole = JSON.parse(text);
@@ -263,7 +192,7 @@ test('10 000 mutations: the page’s own check agrees with an independent one', 
 
 test('the record fits a phone and is clean for axe', async (t) => {
   for (const colorScheme of ['light', 'dark']) {
-    const { page, faults } = await open(t, { colorScheme });
+    const { page, faults } = await openStart(t, server, { colorScheme });
     await tap(page, 'tape');
     await tap(page, 'record');
     await page.waitForSelector('[data-name="sha256"]:not(:empty)');

@@ -46,6 +46,19 @@ function captureOf(capture, id, photo, end) {
   return { ...rest, id, photos: photos.map(photo), photo: end };
 }
 
+/** When anything of the job was last changed: a later record of the same job is told by it.
+ * @param {Pick<Awaited<ReturnType<typeof keptOf>>, 'entries' | 'photos' | 'captures'>} kept
+ * @param {string} job */
+const lastChange = ({ entries, photos, captures }, job) =>
+  [
+    job,
+    ...entries.map((e) => e.changed_at),
+    ...photos.map((p) => p.at),
+    ...captures.flatMap((c) => [c.taken_at, c.overruled?.at ?? '']),
+  ]
+    .sort()
+    .at(-1) ?? job;
+
 /** What is kept of the job that is open, as it is in the store. @param {Context} ctx */
 async function keptOf(ctx) {
   const { store, job } = ctx;
@@ -57,7 +70,8 @@ async function keptOf(ctx) {
 /** @param {Context} ctx */
 export async function buildRecord(ctx) {
   const { job } = ctx;
-  const { entries, photos, captures } = await keptOf(ctx);
+  const kept = await keptOf(ctx);
+  const { entries, photos, captures } = kept;
   const photo = numbered(photos);
   const ends = captures.filter((c) => c.photo);
   const endOf = (/** @type {import('../types.js').Capture} */ c) =>
@@ -91,7 +105,7 @@ export async function buildRecord(ctx) {
       customer: job.customer,
       installer: job.installer,
       created_at: job.created_at,
-      changed_at: job.changed_at,
+      changed_at: lastChange(kept, job.changed_at),
       before: job.before ?? null,
       tryout: ctx.tryout,
     },

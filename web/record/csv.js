@@ -9,7 +9,11 @@ const COLUMNS = /** @type {const} */ ([
   'customer',
   'installer',
   'job_created_at',
+  'job_changed_at',
+  'tryout',
+  'software',
   'record_sha256',
+  'limits_sha256',
   'section',
   'id',
   'what',
@@ -48,7 +52,11 @@ export function csvOf(record) {
     customer: job.customer,
     installer: job.installer,
     job_created_at: job.created_at,
+    job_changed_at: job.changed_at,
+    tryout: job.tryout,
+    software: record.software,
     record_sha256: record.sha256,
+    limits_sha256: record.limits_sha256,
   };
   const facts = record.facts.map((f) => ({
     section: f.section,

@@ -17,13 +17,14 @@ import { signatureField } from './signature.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
-/** A file's name without what file systems dislike. @param {Context} ctx @param {string} end */
-function fileName(ctx, end) {
+/** A file's name without what file systems dislike. @param {Context} ctx
+ * @param {Awaited<ReturnType<typeof buildRecord>>} record @param {string} end */
+function fileName(ctx, { job }, end) {
   const name = nameOf(ctx.job)
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '')
     .slice(0, 40);
-  return `${name}-${day(ctx.job.changed_at)}.${end}`;
+  return `${name}-${day(job.changed_at)}.${end}`;
 }
 
 /** @param {Context} ctx */
@@ -53,8 +54,8 @@ export function record(ctx) {
       print();
     });
   const json = () =>
-    withRecord((r) => handOut(fileName(ctx, 'json'), 'application/json', bytesOf(r)));
-  const table = () => withRecord((r) => handOut(fileName(ctx, 'csv'), 'text/csv', csvOf(r)));
+    withRecord((r) => handOut(fileName(ctx, r, 'json'), 'application/json', bytesOf(r)));
+  const table = () => withRecord((r) => handOut(fileName(ctx, r, 'csv'), 'text/csv', csvOf(r)));
   return frame(
     ctx,
     'record',
