@@ -204,6 +204,10 @@ impl Direct {
             ..Sensor::assumed()
         };
         let (samples, rate_hz) = rest.samples();
+        let mut told = [None; 2];
+        for ((told, end), _) in told.iter_mut().zip(ends).zip(self.placement.checks) {
+            *told = end;
+        }
         Ok(Taken {
             placement: self.placement,
             up,
@@ -211,7 +215,7 @@ impl Direct {
             samples,
             rate_hz,
             step_m_s2: rest.step_m_s2(),
-            ends,
+            ends: told,
         })
     }
 
