@@ -2,6 +2,7 @@
 
 mod draws;
 mod hand;
+pub mod laid;
 mod table;
 pub mod traces;
 pub mod vector;

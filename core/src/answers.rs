@@ -2,12 +2,15 @@
 //! and in the vehicle.
 
 use crate::budget::{Contact, UpEstimate};
-use crate::check::{Basis, Outcome, answer};
+use crate::check::{Basis, End, Outcome, answer};
 use crate::gathered::gathered;
 use crate::holds::Placement;
 use crate::in_vehicle::{InVehicle, Vehicle, in_vehicle};
 use crate::level::LevelRefusal;
+use crate::limit_set::line_of;
+use crate::limits::Limit;
 use crate::live::{Channel, Live, Reading};
+use crate::parts::Check;
 use crate::prior::NOISE_STEPS;
 use crate::reading::{Rest, ZeroBy, noise_of};
 use crate::reason::NoReading;
@@ -30,13 +33,7 @@ impl Live {
     /// How the phone lies in a placement.
     #[must_use]
     pub fn contact(&self, placement: &Placement) -> Contact {
-        let (hold_deg, align_deg) =
-            placement.contact_deg(self.limits.surface_deg(placement.surface));
-        Contact {
-            hold_deg,
-            align_deg,
-            normal: placement.hold.normal(),
-        }
+        placement.contact(self.limits.surface_deg(placement.surface))
     }
 
     /// Reads a second of rest: acceleration leads; the fused orientation stands in where there is
@@ -88,13 +85,12 @@ impl Live {
         };
         let key = self.key(channel, placement);
         let Some(first) = first else {
-            let raw = rest.by(channel, noise_of([rest].into_iter()))?;
             let sensor = self.findings.sensor(key, self.clock_ms);
             let found = self.findings.zero(key, self.clock_ms).is_some()
                 || self.findings.calibration(key, self.clock_ms).is_some();
             return Ok(Candidate {
                 channel,
-                up: sensor.apply(&raw),
+                up: up_of_one(channel, rest, &sensor)?,
                 other_up: rest.mean_up(other).map(|up| sensor.corrected(up)),
                 zero_by: if found {
                     ZeroBy::Found
@@ -103,14 +99,11 @@ impl Live {
                 },
             });
         };
-        let bounds = noise_of([&first.rest, rest].into_iter());
-        let (one, two) = (first.rest.by(channel, bounds)?, rest.by(channel, bounds)?);
         let contact = self.contact(placement);
         let sensor = self.findings.sensor(key, self.clock_ms);
-        let up = turned(&one, &two, &contact, &sensor).map_err(|_| NoReading::TurnDisagrees)?;
         Ok(Candidate {
             channel,
-            up,
+            up: up_of_two(channel, [&first.rest, rest], &contact, &sensor)?,
             other_up: turned_mean(&first.rest, rest, other, contact.normal, &sensor),
             zero_by: ZeroBy::Turn,
         })
@@ -138,9 +131,9 @@ impl Live {
             rotation: &placement.hold.rotation(),
             contact: &contact,
         };
-        let checks = placement.checks.iter();
-        reading.outcomes =
-            gathered(checks.map(|&c| answer(c, &from, self.limits.line(c), self.end_told(c))));
+        reading.outcomes = answers(placement.checks, &from, &self.limits.lines, &|c| {
+            self.end_told(c)
+        });
         reading.in_vehicle = self.answers_in_vehicle(&reading.outcomes, &from);
         reading
     }
@@ -165,6 +158,39 @@ impl Live {
         }
         Some(Ok(answers))
     }
+}
+
+/// Up by one placement of a sensor.
+pub(crate) fn up_of_one(
+    channel: Channel,
+    rest: &Rest,
+    sensor: &Sensor,
+) -> Result<UpEstimate, NoReading> {
+    let raw = rest.by(channel, noise_of([rest].into_iter()))?;
+    Ok(sensor.apply(&raw))
+}
+
+/// Up by two placements, the second one turned end for end.
+pub(crate) fn up_of_two(
+    channel: Channel,
+    placed: [&Rest; 2],
+    contact: &Contact,
+    sensor: &Sensor,
+) -> Result<UpEstimate, NoReading> {
+    let bounds = noise_of(placed.into_iter());
+    let [one, two] = placed.map(|rest| rest.by(channel, bounds));
+    turned(&one?, &two?, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
+}
+
+/// A placement's checks, answered as parked.
+pub(crate) fn answers(
+    checks: &[Check],
+    from: &Basis<'_>,
+    lines: &[Limit],
+    told: &dyn Fn(Check) -> Option<End>,
+) -> Vec<Outcome, 2> {
+    let outcome = |&c: &Check| answer(c, from, line_of(lines, c), told(c));
+    gathered(checks.iter().map(outcome))
 }
 
 /// The reading with the smaller U; the first one where they are alike.

@@ -154,12 +154,7 @@ impl Findings {
     pub fn sensor(&self, key: Key, now_ms: f64) -> Sensor {
         let mut sensor = Sensor::assumed();
         if let Some(c) = self.calibrated_for(key, now_ms) {
-            sensor.zero = c.calibration.zero;
-            sensor.u_zero = c.calibration.u_zero;
-            sensor.zero_from = [c.number; 3];
-            sensor.scale = c.calibration.scale;
-            sensor.u_scale = c.calibration.u_scale;
-            sensor.scale_from = c.number;
+            sensor = sensor.calibrated(&c.calibration, c.number);
         }
         let normal = key.hold.normal();
         let of_phone = |f: &&Finding| {

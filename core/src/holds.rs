@@ -1,6 +1,7 @@
 //! How the phone touches the part. A placement is a rotation from the device to the part's body
 //! **and** the list of checks that it can give; every other pair is refused by name.
 
+use crate::budget::Contact;
 use crate::frames::Rotation;
 use crate::parts::{Check, Part};
 use crate::vector::Vec3;
@@ -216,5 +217,16 @@ impl Placement {
     #[must_use]
     pub fn contact_deg(&self, (hold_deg, align_deg): (f32, f32)) -> (f32, f32) {
         (hold_deg * self.hold.hold_factor(), align_deg)
+    }
+
+    /// How the phone touches the part, by its surface's uncertainties, degrees.
+    #[must_use]
+    pub fn contact(&self, surface_deg: (f32, f32)) -> Contact {
+        let (hold_deg, align_deg) = self.contact_deg(surface_deg);
+        Contact {
+            hold_deg,
+            align_deg,
+            normal: self.hold.normal(),
+        }
     }
 }

@@ -5,9 +5,9 @@ use crate::reason::NoReading;
 use crate::vector::{Vec3, dot, unit};
 
 /// Longest time between two events, ms.
-const GAP_MS: f64 = 200.0;
+pub(crate) const GAP_MS: f64 = 200.0;
 /// Band of |a| for a single sample, m/s²; outside it there was a knock or a fall.
-const SAMPLE_M_S2: (f64, f64) = (8.3, 11.3);
+pub(crate) const SAMPLE_M_S2: (f64, f64) = (8.3, 11.3);
 /// Distance from a multiple of 0.1 m/s² that still counts as rounded: 32-bit values at 10 m/s².
 const ROUNDED_WITHIN_M_S2: f64 = 2e-6;
 /// Votes in a row that decide a sign.

@@ -6,7 +6,8 @@
 //! counts, [`window`] into the sums of the last second, [`rounded`] into a mean that knows of
 //! rounding. [`frames`] makes an angle of it, [`budget`] says how uncertain it is, [`decision`]
 //! compares it with a limit of the [`limits::LimitSet`], [`advice`] says what would settle it,
-//! [`report`] is what is kept. [`parts`] and [`holds`] say what can be read from where, [`prior`]
+//! [`report`] is what is kept. A sensor without a browser enters [`direct::Direct`] instead, and its
+//! captures leave as a [`line`]. [`parts`] and [`holds`] say what can be read from where, [`prior`]
 //! what is assumed of an unknown phone.
 //!
 //! ```
@@ -37,6 +38,7 @@ pub mod budget;
 pub mod calibration;
 pub mod check;
 pub mod decision;
+pub mod direct;
 pub mod findings;
 pub mod frames;
 pub mod fused;
@@ -48,6 +50,7 @@ pub mod level;
 mod limit_error;
 mod limit_set;
 pub mod limits;
+pub mod line;
 pub mod live;
 mod matrix;
 pub mod parts;
@@ -62,6 +65,7 @@ pub mod rounded;
 pub mod sensor;
 pub mod shared;
 mod stillness;
+mod taken;
 mod trig;
 pub mod turn;
 pub mod vector;

@@ -21,6 +21,30 @@ pub struct SurfaceTerms {
     pub align_deg: f32,
 }
 
+impl SurfaceTerms {
+    /// Checks the line's own sense.
+    ///
+    /// # Errors
+    /// The field and what is wrong with it.
+    pub fn validate(&self) -> Result<(), LimitError> {
+        let wrong = |field, problem| {
+            Err(LimitError {
+                row: Row::Surface(self.surface),
+                field,
+                problem,
+            })
+        };
+        // Below 0.02° no phone's case lies on anything.
+        if !(0.02..=5.0).contains(&self.hold_deg) {
+            return wrong(Field::HoldDeg, Problem::HoldOutOfRange);
+        }
+        if !(0.0..=10.0).contains(&self.align_deg) {
+            return wrong(Field::AlignDeg, Problem::OutOfRange(0, 10));
+        }
+        Ok(())
+    }
+}
+
 /// The format's name in JSON.
 pub const FORMAT: &str = "plumbmark-limits";
 /// The format's version in JSON.
@@ -201,9 +225,7 @@ impl LimitSet {
 
     /// [`Self::limit`] where it stands; one that was not entered is some other check's.
     pub(crate) fn line(&self, check: Check) -> &Limit {
-        const NOT_ENTERED: &Limit = &Limit::not_entered(Check::PipeFall);
-        let found = self.lines.iter().find(|l| l.check == check);
-        found.unwrap_or(NOT_ENTERED)
+        line_of(&self.lines, check)
     }
 
     /// Contact uncertainties of a surface, degrees.
@@ -242,16 +264,17 @@ impl LimitSet {
             if self.surfaces.iter().take(i).any(|o| o.surface == s.surface) {
                 return wrong(row, Field::Surface, Problem::Repeated);
             }
-            // Below 0.02° no phone's case lies on anything.
-            if !(0.02..=5.0).contains(&s.hold_deg) {
-                return wrong(row, Field::HoldDeg, Problem::HoldOutOfRange);
-            }
-            if !(0.0..=10.0).contains(&s.align_deg) {
-                return wrong(row, Field::AlignDeg, Problem::OutOfRange(0, 10));
-            }
+            s.validate()?;
         }
         Ok(())
     }
+}
+
+/// The limit of a check among `lines`; one that was not entered is some other check's.
+pub(crate) fn line_of(lines: &[Limit], check: Check) -> &Limit {
+    const NOT_ENTERED: &Limit = &Limit::not_entered(Check::PipeFall);
+    let found = lines.iter().find(|l| l.check == check);
+    found.unwrap_or(NOT_ENTERED)
 }
 
 pub(crate) fn fits(bytes: usize, most: u16, row: Row, field: Field) -> Result<(), LimitError> {

@@ -8,7 +8,7 @@ use crate::gathered::gathered;
 use crate::holds::Placement;
 use crate::live::{Channel, Live};
 use crate::prior::NOISE_STEPS;
-use crate::reading::noise_of;
+use crate::reading::{Rest, noise_of};
 use crate::reason::NoReading;
 use crate::reversal::{FoundZero, TurnRefusal, find_zero};
 use crate::turn::{HALF_TURN_DEG, Turn};
@@ -23,6 +23,25 @@ pub enum PoseRefusal {
     NoReading(NoReading),
     /// It adds nothing.
     Calibration(CalibrationRefusal),
+}
+
+impl Rest {
+    /// The pose that it is for a calibration.
+    ///
+    /// # Errors
+    /// As [`Self::by_acceleration`].
+    pub fn pose(&self) -> Result<Pose, NoReading> {
+        let up = self.by_acceleration(NOISE_STEPS)?;
+        let length = self.length_g();
+        let squares: f32 = (0..3)
+            .map(|i| up.noise[i] * up.noise[i] + up.half_steps[i][i] * up.half_steps[i][i] / 3.0)
+            .sum();
+        Ok(Pose {
+            force: scaled(up.up, length),
+            u: length * libm::sqrtf(squares / 3.0),
+            channels_agree: self.settled.is_some(),
+        })
+    }
 }
 
 impl Live {
@@ -83,18 +102,7 @@ impl Live {
         let rest = self
             .rest
             .ok_or(PoseRefusal::NoReading(NoReading::Starting))?;
-        let up = rest
-            .by_acceleration(NOISE_STEPS)
-            .map_err(PoseRefusal::NoReading)?;
-        let length = rest.length_g();
-        let squares: f32 = (0..3)
-            .map(|i| up.noise[i] * up.noise[i] + up.half_steps[i][i] * up.half_steps[i][i] / 3.0)
-            .sum();
-        let pose = Pose {
-            force: scaled(up.up, length),
-            u: length * libm::sqrtf(squares / 3.0),
-            channels_agree: rest.settled.is_some(),
-        };
+        let pose = rest.pose().map_err(PoseRefusal::NoReading)?;
         self.poses.add(pose).map_err(PoseRefusal::Calibration)?;
         Ok(self.poses.len())
     }

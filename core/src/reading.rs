@@ -104,6 +104,19 @@ impl Rest {
         }
     }
 
+    /// The last second of a sensor that no browser stands before.
+    #[must_use]
+    pub fn direct(still: Still, count_m_s2: f32) -> Self {
+        Self {
+            still: Some(still),
+            count_m_s2,
+            fine: false,
+            settled: None,
+            fused: None,
+            drift_deg: 0.0,
+        }
+    }
+
     /// Up by acceleration, with `noise_steps` as bounds of a sample's noise; the fused
     /// orientation may object. The sensor is an unchecked one.
     ///

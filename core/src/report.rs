@@ -6,14 +6,15 @@ use crate::check::{End, Outcome};
 use crate::decision::{Verdict, Why};
 use crate::frames::{elevation_deg, roll_deg, roll_sensitivity, to_body};
 use crate::gathered::gathered;
-use crate::holds::{Hold, Surface};
+use crate::holds::{Hold, Placement, Surface};
 use crate::in_vehicle::Working;
 use crate::level::LevelRefusal;
-use crate::limits::{Basis, Limit};
+use crate::limits::{Basis, LimitSet};
 use crate::live::{Channel, Live, Reading};
 use crate::parts::{Check, Part};
 use crate::reading::ZeroBy;
 use crate::reason::NoReading;
+use crate::taken::Taken;
 use crate::vehicle::{Pointing, VehicleTerms};
 use heapless::Vec;
 
@@ -159,38 +160,16 @@ impl Live {
     pub fn capture(&self) -> Result<Report<'_>, NoReading> {
         let reading = self.reading()?;
         let placement = self.placement().ok_or(NoReading::Starting)?;
-        let part = placement.part.ok_or(NoReading::Starting)?;
-        let up = to_body(&placement.hold.rotation(), reading.up.up);
-        let flat = matches!(
-            placement.surface,
-            Surface::MetalFace | Surface::Sheet | Surface::Bracket
-        ) && placement.hold == Hold::Back;
+        let told = |check| self.end_told(check);
+        let parked = report(reading, placement, self.sign(), self.limits(), &told)?;
         Ok(Report {
-            format: FORMAT,
-            version: VERSION,
-            part,
-            hold: placement.hold,
-            surface: placement.surface,
-            channel: reading.channel,
-            sign: self.sign(),
-            step_m_s2: reading.step_m_s2,
-            rate_hz: reading.rate_hz,
-            samples: reading.samples,
-            zero_by: reading.zero_by,
-            up,
-            pitch_deg: elevation_deg([1.0, 0.0, 0.0], up),
-            // Steeper than 84° a roll is a matter of luck.
-            roll_deg: roll_sensitivity(up)
-                .filter(|c| flat && crate::vector::norm(*c) < 10.0)
-                .map(|_| roll_deg(up)),
-            checks: gathered(reading.outcomes.iter().map(|o| self.reported(o))),
             vehicle: self.vehicle_report(reading),
+            ..parked
         })
     }
 
     fn reported(&self, o: &Outcome) -> CheckReport<'_> {
-        let told = self.end_told(o.check).filter(|_| o.check.asks_lower_end());
-        check_report(o, self.limits().line(o.check), told)
+        check_report(o, self.limits(), &|check| self.end_told(check))
     }
 
     fn vehicle_report(&self, reading: &Reading) -> Option<VehicleReport<'_>> {
@@ -209,7 +188,73 @@ impl Live {
     }
 }
 
-fn check_report<'a>(o: &Outcome, limit: &'a Limit, end_told: Option<End>) -> CheckReport<'a> {
+impl Taken {
+    /// The capture, answered by `limits`.
+    ///
+    /// # Errors
+    /// [`NoReading::Starting`] where it is of no part.
+    pub fn report<'a>(&self, limits: &'a LimitSet) -> Result<Report<'a>, NoReading> {
+        let surface_deg = limits.surface_deg(self.placement.surface);
+        let reading = Reading {
+            channel: Channel::Acceleration,
+            up: self.up,
+            samples: self.samples,
+            rate_hz: self.rate_hz,
+            step_m_s2: self.step_m_s2,
+            zero_by: self.zero_by,
+            outcomes: self.outcomes(&limits.lines, surface_deg),
+            in_vehicle: None,
+        };
+        let told = |check| self.end_told(check);
+        // Whoever read the sensor knows which way is up.
+        report(&reading, &self.placement, 1, limits, &told)
+    }
+}
+
+/// What was said of a check's ends.
+type Told<'a> = &'a dyn Fn(Check) -> Option<End>;
+
+/// A reading as parked.
+fn report<'a>(
+    reading: &Reading,
+    placement: &Placement,
+    sign: i8,
+    limits: &'a LimitSet,
+    told: Told<'_>,
+) -> Result<Report<'a>, NoReading> {
+    let part = placement.part.ok_or(NoReading::Starting)?;
+    let up = to_body(&placement.hold.rotation(), reading.up.up);
+    let flat = matches!(
+        placement.surface,
+        Surface::MetalFace | Surface::Sheet | Surface::Bracket
+    ) && placement.hold == Hold::Back;
+    let checks = reading.outcomes.iter();
+    Ok(Report {
+        format: FORMAT,
+        version: VERSION,
+        part,
+        hold: placement.hold,
+        surface: placement.surface,
+        channel: reading.channel,
+        sign,
+        step_m_s2: reading.step_m_s2,
+        rate_hz: reading.rate_hz,
+        samples: reading.samples,
+        zero_by: reading.zero_by,
+        up,
+        pitch_deg: elevation_deg([1.0, 0.0, 0.0], up),
+        // Steeper than 84° a roll is a matter of luck.
+        roll_deg: roll_sensitivity(up)
+            .filter(|c| flat && crate::vector::norm(*c) < 10.0)
+            .map(|_| roll_deg(up)),
+        checks: gathered(checks.map(|o| check_report(o, limits, told))),
+        vehicle: None,
+    })
+}
+
+fn check_report<'a>(o: &Outcome, limits: &'a LimitSet, told: Told<'_>) -> CheckReport<'a> {
+    let limit = limits.line(o.check);
+    let end_told = told(o.check).filter(|_| o.check.asks_lower_end());
     CheckReport {
         id: o.check,
         value: o.measured.map(|m| m.value_deg),

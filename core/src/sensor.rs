@@ -3,8 +3,9 @@
 //! some of it; what was not found stays assumed.
 
 use crate::budget::UpEstimate;
+use crate::calibration::Calibration;
 use crate::prior::{SCALE, ZERO_MG};
-use crate::vector::{Vec3, dot, scaled, unit};
+use crate::vector::{Vec3, dot, hypot, scaled, unit};
 
 /// Zero and scale of one channel, device frame.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,17 +37,48 @@ pub struct Sensor {
 impl Sensor {
     /// An unchecked phone.
     #[must_use]
-    pub fn assumed() -> Self {
+    pub const fn assumed() -> Self {
+        Self::unchecked(ZERO_MG / 1000.0, SCALE)
+    }
+
+    /// A sensor of which nothing has been found yet: standard uncertainties of each axis's zero,
+    /// share of gravity, and of its scale, as its data sheet gives them.
+    #[must_use]
+    pub const fn unchecked(u_zero: f32, u_scale: f32) -> Self {
         Self {
             zero: [0.0; 3],
-            u_zero: [ZERO_MG / 1000.0; 3],
+            u_zero: [u_zero; 3],
             zero_from: [0; 3],
             u_side: [0.0; 3],
             side: 0,
             found_at: [0.0; 3],
             scale: [1.0; 3],
-            u_scale: [SCALE; 3],
+            u_scale: [u_scale; 3],
             scale_from: 0,
+        }
+    }
+
+    /// The sensor with the zero and scale of a calibration, the finding of this number.
+    #[must_use]
+    pub fn calibrated(&self, by: &Calibration, number: u16) -> Self {
+        Self {
+            zero: by.zero,
+            u_zero: by.u_zero,
+            zero_from: [number; 3],
+            scale: by.scale,
+            u_scale: by.u_scale,
+            scale_from: number,
+            ..*self
+        }
+    }
+
+    /// The sensor after its zero may have crept by the standard uncertainty `u`, share of gravity:
+    /// with temperature and time since it was found.
+    #[must_use]
+    pub fn crept(&self, u: f32) -> Self {
+        Self {
+            u_zero: self.u_zero.map(|known| hypot(known, u)),
+            ..*self
         }
     }
 

@@ -9,7 +9,7 @@ use crate::vector::Vec3;
 use heapless::Vec;
 
 /// Longest time between two placements, ms: the zero creeps with temperature. Assumed.
-const TURN_FOR_MS: f64 = 180_000.0;
+pub(crate) const TURN_FOR_MS: f64 = 180_000.0;
 /// Least turn about the surface's normal that is end for end, degrees. What is missing to 180°
 /// counts with the alignment.
 pub(crate) const HALF_TURN_DEG: f32 = 150.0;

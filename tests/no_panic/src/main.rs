@@ -6,6 +6,7 @@
 #![no_main]
 
 mod angles;
+mod direct;
 mod limits;
 mod live;
 mod phone;
@@ -72,6 +73,7 @@ pub extern "C" fn _start() -> ! {
     phone::call();
     vehicle::call();
     plan::call();
+    direct::call();
     #[cfg(feature = "control")]
     any([0_u8; 4]).get(any(4)).unwrap();
     loop {
