@@ -95,9 +95,13 @@ pub fn verdicts(recording: impl BufRead, out: &mut impl Write) -> Result<(), Box
 
 /// A limit and where it comes from, above the answers by it.
 fn by_whose_word(limit: &Limit) -> String {
-    let (low_deg, high_deg) = limit.permitted_deg();
+    let low = limit.low_deg.map(|low_deg| format!("{low_deg}° or more"));
+    let high = limit
+        .high_deg
+        .map(|high_deg| format!("{high_deg}° or less"));
+    let permitted: Vec<String> = [low, high].into_iter().flatten().collect();
     let (check, source) = (limit.check.name(), &limit.source);
-    format!("{check}: {low_deg}° to {high_deg}° permitted ({source}). The manual comes first.")
+    format!("{check}: {} ({source})", permitted.join(", "))
 }
 
 /// One row: time, ms, and the values, m/s².
