@@ -17,7 +17,7 @@ done
 if cargo publish --dry-run --locked --allow-dirty -p plumbmark >"$log" 2>&1; then
   grep '^warning' "$log" | grep -v 'aborting upload due to dry run' && stop "publishing warns."
   say "publishing would go through"
-elif grep -q 'config.json failed' "$log"; then
+elif grep -qE 'config.json failed|offline was specified' "$log"; then
   cargo package --offline --locked --allow-dirty -p plumbmark >"$log" 2>&1 || { cat "$log"; exit 1; }
   say "note: the registry can't be reached; the package builds, and was not compared with it"
 else
