@@ -5,20 +5,22 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
 . "$root/tests/nightly.sh"
 targets="wasm32-unknown-unknown thumbv6m-none-eabi thumbv7em-none-eabihf"
-say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, fluids, CoolProp, numpy, scipy and DuckDB are set up if missing (bare machine: up to 70 minutes; else about 20)."
+say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, cargo-public-api, cargo-deny, the oldest Rust that is served, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, fluids, CoolProp, numpy, scipy and DuckDB are set up if missing (bare machine: up to 70 minutes; else about 20)."
 
 logs=$(mktemp -d)
 trap 'rm -rf "$logs"' EXIT
 passed=0
 failed=0
 
-# One step: its name, then its command. Its output is shown only when it fails.
+# One step: its name, then its command. Its output is shown only when it fails; its notes, which say
+# what it could not do here, always.
 step() {
   name=$1
   shift
   if "$@" >"$logs/out" 2>&1; then
     passed=$((passed + 1))
     say "ok    $name"
+    sed -n 's/^note: /      /p' "$logs/out"
   else
     failed=$((failed + 1))
     say "FAIL  $name"
@@ -88,6 +90,10 @@ for features in "" serde defmt "serde defmt"; do
     cargo check --quiet --locked -p plumbmark --target thumbv6m-none-eabi --features "$features"
 done
 step "core on thumbv7em" cargo check --quiet --locked -p plumbmark --target thumbv7em-none-eabihf
+step "oldest Rust" sh "$root/tests/crate/oldest_rust.sh"
+step "public API as kept" sh "$root/tests/crate/api.sh"
+step "package" sh "$root/tests/crate/package.sh"
+step "dependencies" sh "$root/tests/crate/dependencies.sh"
 counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests \
   -p plumbmark-simulator -p plumbmark-coverage -- --nocapture
 for own in fuzz no_panic cost; do

@@ -59,10 +59,10 @@ need_packages() {
   printf '%s' "$sum" >"$1/node_modules/.lock-seen"
 }
 
-need_cargo_tool() { # program crate version
+need_cargo_tool() { # program crate version [--locked]
   "$tools/cargo/bin/$1" --version 2>/dev/null | grep -qF " $3" && return
   say "Building $2 $3 from source (5 to 15 minutes, once; kept in $tools)"
-  cargo install --quiet --debug --force --root "$tools/cargo" --version "$3" "$2" ||
+  cargo install --quiet --debug --force --root "$tools/cargo" --version "$3" ${4:-} "$2" ||
     stop "cargo could not build $2 $3."
 }
 

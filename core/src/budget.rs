@@ -207,7 +207,7 @@ impl Budget {
     }
 
     /// Standard uncertainty of what differs between two readings by the same phone and hold,
-    /// degrees: all but zero and scale, which they share.
+    /// degrees: all but zero and scale, which they share (GUM 5.1.2).
     #[must_use]
     pub fn repeat_deg(&self) -> f32 {
         use Source::{Align, Hold, Noise, Settle, Step};
@@ -235,7 +235,8 @@ pub fn coverage_factor(rectangle: f32, combined: f32) -> f32 {
     K_NORMAL - 0.168 * g2 - 0.150 * g2 * g2 * g2
 }
 
-/// The least factor near plumb, where both lateral errors count and the result has one sign.
+/// The least factor near plumb, where both lateral errors count and the result has one sign: that of
+/// Rayleigh's distribution, [`K_PLUMB`]; 0 elsewhere. Both in degrees.
 #[must_use]
 pub fn least_factor(off_plumb_deg: f32, combined_deg: f32) -> f32 {
     if off_plumb_deg < 2.5 * combined_deg {

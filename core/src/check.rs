@@ -153,7 +153,9 @@ pub fn answer(check: Check, from: &Basis<'_>, limit: &Limit, end_told: Option<En
     conclude(check, measured, found.budget, limit, verdict, &after)
 }
 
-/// The value of `check` for an up vector of the body frame, degrees.
+/// The value of `check` for an up vector of the body frame, degrees: the elevation of its axis
+/// ([`crate::frames::elevation_deg`]), 90° less that for an angle off plumb, or the roll
+/// ([`roll_deg`]).
 #[must_use]
 pub fn value_deg(check: Check, up_body: Vec3) -> f32 {
     value_and_sensitivity(check, up_body).0

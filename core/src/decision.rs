@@ -117,7 +117,8 @@ impl Measured {
     }
 }
 
-/// Compares a measured angle with its limit.
+/// Compares a measured angle with its limit: within and beyond where the whole interval is (JCGM 106
+/// and ILAC-G8:09/2019 §4.2.3, guard band w = U).
 #[must_use]
 pub fn decide(measured: &Measured, limit: &Limit) -> (Verdict, Option<Why>) {
     if !limit.is_entered() {

@@ -39,7 +39,8 @@ pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
     [[sb * sg, cb, -sb * cg], [-cb * cg, 0.0, -cb * sg]]
 }
 
-/// Elevation of the unit axis `axis` above level, −90° to 90°.
+/// Elevation of the unit axis `axis` above level, −90° to 90°: atan2(a·u, |a × u|), which keeps its
+/// digits near plumb where an arc sine loses them.
 #[must_use]
 pub fn elevation_deg(axis: Vec3, up: Vec3) -> f32 {
     elevation(axis, up).0
@@ -57,7 +58,7 @@ pub fn elevation(axis: Vec3, up: Vec3) -> (f32, Vec3) {
     (libm::atan2f(sine, cosine) * DEG, sensitivity)
 }
 
-/// Angle between two directions of any length, 0° to 180°.
+/// Angle between two directions of any length, 0° to 180°: atan2(|p × q|, p·q).
 #[must_use]
 pub fn angle_deg(p: Vec3, q: Vec3) -> f32 {
     libm::atan2f(norm(cross(p, q)), dot(p, q)) * DEG

@@ -1,32 +1,14 @@
-//! Angle checks for fuel-fired air heaters: accelerometer vectors in, verdicts with stated
-//! uncertainty out. `no_std`, no heap, no unsafe code; the same bits on a host, in a browser and
-//! on a microcontroller.
+#![doc = include_str!("../README.md")]
 //!
-//! The way through: a browser's events enter [`live::Live`]; [`intake`] turns them into whole
-//! counts, [`window`] into the sums of the last second, [`rounded`] into a mean that knows of
-//! rounding. [`frames`] makes an angle of it, [`budget`] says how uncertain it is, [`decision`]
-//! compares it with a limit of the [`limits::LimitSet`], [`advice`] says what would settle it,
-//! [`report`] is what is kept. A sensor without a browser enters [`direct::Direct`] instead, and its
-//! captures leave as a [`line`]. [`parts`] and [`holds`] say what can be read from where, [`prior`]
-//! what is assumed of an unknown phone.
+//! # The way through
 //!
-//! ```
-//! use plumbmark::{check::End, decision::Verdict, holds::{Hold, Surface}, live::Live};
-//! use plumbmark::parts::{Check, Part};
-//!
-//! let mut live = Live::new();
-//! live.set_sign(1);
-//! live.select(Part::Pump, Hold::LongEdge, Surface::RoundBody).unwrap();
-//! live.tell_end(Check::PumpOutlet, Some(End::Tail));
-//! // A phone at rest at 30°, rounded to 0.1 m/s² as browsers do, 60 times a second.
-//! for i in 0..70 {
-//!     live.motion(f64::from(i) * 16.7, [Some(-8.5), Some(4.9), Some(0.0)]);
-//! }
-//! let outcome = live.tick(69.0 * 16.7).unwrap().outcomes[0];
-//! assert_eq!(outcome.verdict, Verdict::Within); // trade usage: 15° or more
-//! // Perfectly still, and yet not certain: zero and rounding are in the interval.
-//! assert!(outcome.measured.unwrap().u_deg > 0.9);
-//! ```
+//! A browser's events enter [`live::Live`]; [`intake`] turns them into whole counts, [`window`] into
+//! the sums of the last second, [`rounded`] into a mean that knows of rounding. [`frames`] makes an
+//! angle of it, [`budget`] says how uncertain it is, [`decision`] compares it with a limit of the
+//! [`limits::LimitSet`], [`advice`] says what would settle it, [`report`] is what is kept. A sensor
+//! without a browser enters [`direct::Direct`] instead, and its captures leave as a [`mod@line`].
+//! [`parts`] and [`holds`] say what can be read from where, [`prior`] what is assumed of an unknown
+//! phone. [`plan`] is the half that needs no sensor: numbers off a tape, a meter or a manual.
 #![no_std]
 #![forbid(unsafe_code)]
 

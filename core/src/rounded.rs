@@ -123,7 +123,8 @@ pub fn bias(variance: f32) -> f32 {
 }
 
 /// Factor by which colour widens the variance of the mean, from that of all axes together as
-/// batches show it, counts² (one axis alone has four degrees of freedom).
+/// batches show it, counts² (one axis alone has four degrees of freedom): batch means as in Flyvbjerg
+/// and Petersen (1989).
 #[must_use]
 pub fn inflation(axes: &[AxisSums; 3], of_mean: f32) -> f32 {
     let scatter: u64 = axes

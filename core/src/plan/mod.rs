@@ -8,6 +8,19 @@
 //! uncertainty and looks at what comes of it, so no sheet has formulas of its own for that.
 //! [`work`] does all of it in one call. The sheets stand in [`sheets`], their formulas in a folder
 //! for each part of the job.
+//!
+//! ```
+//! use plumbmark::{decision::Verdict, plan::Sheet};
+//!
+//! // Free space before the warm-air outlet, mm; nothing told of the other seven distances. Not a
+//! // number stands for "none", and as a half-width for the one that is assumed of a tape.
+//! let told = [134.0, f64::NAN, f64::NAN, f64::NAN, f64::NAN, f64::NAN, f64::NAN, f64::NAN];
+//! let worked = Sheet::Clearances.work(&told, &[]).unwrap();
+//! let outlet_end = worked.check(0).unwrap();
+//! // An invented manual asks for 132 mm or more: nearer than this tape can tell.
+//! let answer = worked.judged(&outlet_end, 132.0, f64::NAN).unwrap();
+//! assert_eq!(answer.verdict, Verdict::NotProven);
+//! ```
 
 pub mod air;
 pub mod bound;

@@ -74,7 +74,7 @@ const OUTSIDE: usize = 1;
 const OTHER: usize = 11;
 
 /// Heat in W that goes out with `changes_per_h` times `volume_m3` of air of `density_kg_per_m3`,
-/// each kilogram of which was warmed by `j_per_kg`.
+/// each kilogram of which was warmed by `j_per_kg`: Φ = n·V·ρ·Δh/3600, the balance of a steady flow.
 #[must_use]
 pub fn air_loss_w(
     volume_m3: f64,

@@ -67,7 +67,8 @@ pub const CHECKS: &[Checked] = &[
 pub const SHEET: Declared =
     Declared::new::<HeaterSize, HeaterSizeGiven>("heater_size", heater_size).checks(CHECKS);
 
-/// Heat to spare, see [`HeaterSize`].
+/// Heat to spare, see [`HeaterSize`]: P·(1 − s) − Φ, with the share s that the manual takes off at
+/// that height.
 ///
 /// # Errors
 /// None of its own.

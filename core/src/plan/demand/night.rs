@@ -50,7 +50,7 @@ row! {
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Night, NightGiven>("night", night);
 
-/// Fuel and charge of a night, see [`Night`].
+/// Fuel and charge of a night, see [`Night`]: hours times [`burn_l_per_h`], and P·t/V.
 ///
 /// # Errors
 /// None of its own.

@@ -120,7 +120,7 @@ pub struct Through {
     pub is_least: bool,
 }
 
-/// Resistance of a layer, m²·K/W: thickness over conductivity.
+/// Resistance of a layer, m²·K/W: thickness over conductivity, R = d/λ (ISO 6946).
 #[must_use]
 pub fn layer_m2_k_per_w(thickness_mm: f64, conductivity_w_per_m_k: f64) -> f64 {
     thickness_mm / 1000.0 / conductivity_w_per_m_k

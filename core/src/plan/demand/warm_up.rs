@@ -44,8 +44,9 @@ const OUTSIDE: usize = 3;
 const START: usize = 4;
 
 /// Time in s from `start_celsius` to `wanted_celsius` of something that takes `heat_j_per_k`, goes
-/// towards `end_celsius` and loses `loss_w_per_k`: t = C/H · ln((T∞ − T₀)/(T∞ − T)). Not a number
-/// where it never gets there.
+/// towards `end_celsius` and loses `loss_w_per_k`: t = C/H · ln((T∞ − T₀)/(T∞ − T)), the exact
+/// solution of C·dT/dt = H·(T∞ − T), Newton's law of cooling. Not a number where it never gets
+/// there.
 #[must_use]
 pub fn warm_s(
     heat_j_per_k: f64,

@@ -38,7 +38,8 @@ pub fn check(curve: &[f64]) -> Result<(), (usize, Problem)> {
 }
 
 /// Flow in m³/h at which a fan with the curve, its pressures times `density`, meets a loss that is
-/// `loss_pa` at `flow` and goes with a power of it. Not a number where the curve does not reach.
+/// `loss_pa` at `flow` and goes with a power of it, Δp = loss·(q/flow)^power: the root of what is left
+/// over, by false position. Not a number where the curve does not reach.
 #[must_use]
 pub fn meets(curve: &[f64], density: f64, loss_pa: f64, flow: f64, power: f64) -> f64 {
     let lost = |q: f64| loss_pa * libm::exp(power * libm::log(q / flow));

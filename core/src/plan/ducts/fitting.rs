@@ -16,7 +16,7 @@ pub fn bend(angle_deg: f64, radius_ratio: f64, friction: f64) -> f64 {
     (0.10 + 2.4 * friction) * half + 6.6 * friction * (libm::sqrt(half) + half) * tight
 }
 
-/// Length of a bend's middle line, in bores.
+/// Length of a bend's middle line, in bores: an arc, α·r/D.
 #[must_use]
 pub fn arc_bores(angle_deg: f64, radius_ratio: f64) -> f64 {
     angle_deg.to_radians() * radius_ratio

@@ -34,7 +34,8 @@ row! {
     }
 }
 
-/// Fuel in L/h that gives `output_w`, of `energy_kwh_per_l` at `efficiency` (a share of 1).
+/// Fuel in L/h that gives `output_w`, of `energy_kwh_per_l` at `efficiency` (a share of 1): P/(η·E),
+/// the balance of energy.
 #[must_use]
 pub fn burn_l_per_h(output_w: f64, efficiency: f64, energy_kwh_per_l: f64) -> f64 {
     output_w / 1000.0 / (efficiency * energy_kwh_per_l)

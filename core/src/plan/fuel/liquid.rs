@@ -38,17 +38,20 @@ pub enum Fuel {
 /// What a fuel of one name can be.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Properties {
-    /// Density at 15 °C, kg/m³.
+    /// Density at 15 °C, kg/m³: EN 590, EN 228 (read in secondary sources).
     pub density_15_kg_per_m3: Span,
-    /// What the density loses by a kelvin, as a share of the one at 15 °C.
+    /// What the density loses by a kelvin, as a share of the one at 15 °C: tables of ASTM D1250
+    /// (values from memory).
     pub expansion_per_k: f64,
-    /// Kinematic viscosity at 40 °C, mm²/s.
+    /// Kinematic viscosity at 40 °C, mm²/s: EN 590; for petrol that of its hydrocarbons
+    /// (`CoolProp`).
     pub viscosity_40_mm2_per_s: Span,
-    /// How steeply it falls with temperature: B of [`viscosity_mm2_per_s`].
+    /// How steeply it falls with temperature: B of [`viscosity_mm2_per_s`]. From hydrocarbons by
+    /// `CoolProp`, heavier cuts from memory.
     pub steepness: Span,
-    /// Surface tension against air at about 20 °C, N/m.
+    /// Surface tension against air at about 20 °C, N/m (values from memory).
     pub tension_n_per_m: Span,
-    /// Net energy, kWh/L.
+    /// Net energy, kWh/L: UK conversion factors 2025; Directive 2009/28/EC annex III for petrol.
     pub energy_kwh_per_l: Span,
     /// Whether wax comes out of it in the cold.
     pub has_cloud_point: bool,
@@ -105,8 +108,8 @@ impl Fuel {
     }
 }
 
-/// Density in kg/m³ at a temperature, from the one at 15 °C: linear, good to 0.1 % from −40 to
-/// 60 °C.
+/// Density in kg/m³ at a temperature, from the one at 15 °C: ρ₁₅·(1 − α·(t − 15)), with α of
+/// [`Properties::expansion_per_k`]; good to 0.1 % from −40 to 60 °C.
 #[must_use]
 pub fn density_kg_per_m3(fuel: Fuel, density_15_kg_per_m3: f64, celsius: f64) -> f64 {
     density_15_kg_per_m3 * (1.0 - fuel.properties().expansion_per_k * (celsius - 15.0))
@@ -129,7 +132,8 @@ pub fn viscosity_mm2_per_s(viscosity_40_mm2_per_s: f64, steepness: f64, celsius:
     libm::exp(libm::exp(double)) - WALTHER
 }
 
-/// The steepness that leads from one viscosity, at 40 °C, through another one at `celsius`.
+/// The steepness that leads from one viscosity, at 40 °C, through another one at `celsius`:
+/// [`viscosity_mm2_per_s`] solved for it.
 #[must_use]
 pub fn steepness(viscosity_40_mm2_per_s: f64, other_mm2_per_s: f64, celsius: f64) -> f64 {
     let colder = libm::log((VISCOSITY_CELSIUS + ZERO_K) / (celsius + ZERO_K));

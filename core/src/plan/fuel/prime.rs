@@ -63,7 +63,7 @@ pub fn line_volume_ml(bore_mm: f64, length_m: f64) -> f64 {
 }
 
 /// Seconds in which a pump of `stroke_ml` and `stroke_hz` moves `volume_ml`, if every stroke is
-/// full of fuel.
+/// full of fuel: volume over stroke times rate.
 #[must_use]
 pub fn fill_s(volume_ml: f64, stroke_ml: f64, stroke_hz: f64) -> f64 {
     volume_ml / (stroke_ml * stroke_hz)

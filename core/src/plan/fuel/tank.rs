@@ -77,13 +77,13 @@ pub const CHECKS: &[Checked] = &[
     Checked::new(5, BoundId::EngineReserve),
 ];
 
-/// Litres below `level_mm` in a box of `length_mm` by `width_mm`.
+/// Litres below `level_mm` in a box of `length_mm` by `width_mm`, L·W·h.
 #[must_use]
 pub fn box_l(length_mm: f64, width_mm: f64, level_mm: f64) -> f64 {
     length_mm * width_mm * level_mm * 1e-6
 }
 
-/// Litres below `level_mm` in a standing cylinder.
+/// Litres below `level_mm` in a standing cylinder, π/4·d²·h.
 #[must_use]
 pub fn upright_l(diameter_mm: f64, level_mm: f64) -> f64 {
     core::f64::consts::FRAC_PI_4 * diameter_mm * diameter_mm * level_mm * 1e-6

@@ -70,8 +70,8 @@ pub const CHECKS: &[Checked] = &[
 ];
 
 /// Hours from full to empty at `amperes` of a battery that gives `capacity_ah` in `rated_h`:
-/// H·(C/(I·H))^k (Peukert), and C/I at currents below its own, C/H, where the formula would find
-/// more than it holds.
+/// H·(C/(I·H))^k (Peukert's law of 1897, from memory), and C/I at currents below its own, C/H,
+/// where the formula would find more than it holds.
 #[must_use]
 pub fn full_h(amperes: f64, capacity_ah: f64, rated_h: f64, exponent: f64) -> f64 {
     let at_rated = capacity_ah / amperes;

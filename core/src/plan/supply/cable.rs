@@ -107,7 +107,7 @@ pub const ROW_CHECKS: &[Checked] = &[
     Checked::alternative(2, BoundId::StartVoltage),
 ];
 
-/// Volts lost by `amperes` through `mohm`.
+/// Volts lost by `amperes` through `mohm`, I·R (Ohm's law).
 #[must_use]
 pub fn lost_v(amperes: f64, mohm: f64) -> f64 {
     amperes * mohm / 1000.0

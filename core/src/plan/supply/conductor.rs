@@ -66,8 +66,9 @@ pub fn gauge_diameter_mm(gauge: f64) -> f64 {
     0.127 * libm::exp(LN_92 * (36.0 - gauge) / 39.0)
 }
 
-/// What a metre resists at 20 °C in mΩ: the standard's most for a size in mm², that of the solid
-/// wire for a gauge. Not a number past the end of the lists.
+/// What a metre resists at 20 °C in mΩ: the most that IEC 60228 class 5 permits for a size in mm²,
+/// that of the solid wire (ASTM B258) of annealed copper (IEC 60028) for a gauge. Not a number past
+/// the end of the lists.
 #[must_use]
 pub fn mohm_per_m(code: f64) -> f64 {
     let code = code as usize;
@@ -80,7 +81,8 @@ pub fn mohm_per_m(code: f64) -> f64 {
     })
 }
 
-/// What a conductor of one at 20 °C resists at `celsius`: 1 + 0.00393·(t − 20). From −50 to 200 °C.
+/// What a conductor of one at 20 °C resists at `celsius`: 1 + 0.00393·(t − 20), annealed copper (IEC
+/// 60028). From −50 to 200 °C.
 #[must_use]
 pub fn warm(celsius: f64) -> f64 {
     1.0 + COPPER_PER_K * (celsius - 20.0)

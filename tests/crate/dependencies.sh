@@ -1,0 +1,26 @@
+#!/bin/sh
+# Licences and sources of all that is built, one version of each crate in what is shipped, and
+# known weaknesses where their database can be reached.
+set -eu
+root=$(cd "$(dirname "$0")/../.." && pwd)
+. "$root/web/setup.sh"
+need_rust
+need_cargo_tool cargo-deny cargo-deny 0.20.2 --locked
+PATH="$tools/cargo/bin:$PATH"
+cd "$root"
+
+deny() { # folder, then options
+  folder=$1
+  shift
+  cargo deny --manifest-path "$folder/Cargo.toml" --all-features --locked \
+    --config tests/crate/deny.toml check --hide-inclusion-graph "$@"
+}
+for lock in Cargo.lock core/*/Cargo.lock tests/*/Cargo.lock; do
+  [ ! -f "$lock" ] || deny "$(dirname "$lock")" -A license-not-encountered licenses sources
+done
+deny . bans
+if timeout 60 cargo deny --config tests/crate/deny.toml fetch db >/dev/null 2>&1; then
+  deny . --disable-fetch advisories
+else
+  say "note: the database of known weaknesses can't be reached; not looked at"
+fi
