@@ -5,6 +5,7 @@ import { again } from '../record/again.js';
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
 import { record } from '../record/record.js';
+import { copyOut, tryAgain } from '../record/rescue.js';
 import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -44,9 +45,21 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
  * signatures. */
 const RECORDS = ['job', 'start', 'signatures'];
 
+/** What is in the store of the job that is open. @param {Context} ctx */
+async function entriesOf(ctx) {
+  try {
+    return (await ctx.store?.entries(ctx.job.id)) ?? [];
+  } catch (error) {
+    // What could not be read is there all the same: a blank sheet must not be written over it.
+    ctx.dropStore(/** @type {any} */ (error));
+    return [];
+  }
+}
+
 /** What the context has while this half is loaded. */
 export class Plan {
   words = words;
+  rescue = { copyOut, tryAgain };
   screens = {
     guide,
     job,
@@ -87,9 +100,31 @@ export class Plan {
   /** Takes over what the store holds. @param {Context} ctx */
   static async open(ctx) {
     const plan = new Plan(await Core.load());
+    const entries = await entriesOf(ctx);
     const names = [...catalogue.sheets.map((s) => s.name), ...RECORDS];
-    for (const name of names) plan.#kept.set(name, await Kept.open(ctx, name));
+    for (const name of names) plan.#kept.set(name, Kept.of(ctx, name, entries));
     return plan;
+  }
+
+  get kept() {
+    return [...this.#kept.values()];
+  }
+
+  /** Whether something is not in the store. */
+  get unsaved() {
+    return this.kept.some((kept) => kept.unsaved);
+  }
+
+  /** Writes what waits for a pause in typing. */
+  flush() {
+    return Promise.all(this.kept.map((kept) => kept.flush()));
+  }
+
+  /** Writes what the store has not taken. @param {Context} ctx */
+  saveAll(ctx) {
+    const left = this.kept.filter((kept) => kept.unsaved);
+    for (const kept of left) kept.store = ctx.store;
+    return Promise.all(left.map((kept) => kept.save()));
   }
 
   /** What was typed into a sheet. @param {string} name */
@@ -99,7 +134,7 @@ export class Plan {
 
   /** Whether anything was typed or ticked. */
   get touched() {
-    return [...this.#kept.values()].some(({ record }) => record.changed_at !== '');
+    return this.kept.some(({ record }) => record.changed_at !== '');
   }
 
   /** The job as it stands. @param {Context} ctx */

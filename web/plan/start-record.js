@@ -196,17 +196,18 @@ export class Start {
     play('beyond');
   }
 
-  /** What is read anew: it stays with the stop, and its fields are empty again. */
-  #takeReadings() {
+  /** What is read anew: it stays with the stop, and its fields are empty again. @param {Stop} stop */
+  #takeReadings(stop) {
     const co = this.ctx.plan.keptOf('co_check');
     const started = this.ctx.plan.keptOf('started');
-    const readings = { co: co.record.rows, started: started.record.typed };
+    stop.readings = { co: co.record.rows, started: started.record.typed };
+    // First: a page that dies in between must not have emptied what nothing else keeps.
+    this.kept.changed(true);
     co.record.rows = [];
     delete co.record.typed.outdoor_ppm;
     started.record.typed = {};
     co.changed(true);
     started.changed(true);
-    return readings;
   }
 
   /** @param {string} what @param {Omit<WentOn, 'at'>} words */
@@ -214,9 +215,8 @@ export class Start {
     const { stop } = this;
     if (!stop) return;
     stop.what = what;
-    stop.readings = this.#takeReadings();
     stop.went_on = { ...words, at: new Date().toISOString() };
+    this.#takeReadings(stop);
     this.ctx.keep({ who: words.who });
-    this.kept.changed(true);
   }
 }

@@ -54,6 +54,7 @@ export const words = {
   notJson: 'This file is no record: it is cut short, or no JSON.',
   notRecord: 'This file is no record of this page.',
   newer: 'This record was written by a newer version of the page. Update the page first.',
+  photoGone: 'seen on a photo that was lost with the browser’s storage',
   badPhoto: 'A photo in this record is missing or no JPEG.',
   tryout: 'This record is of the try-out. Open the try-out to look at it.',
   notTryout: 'This record is of a real job. Leave the try-out to look at it.',
