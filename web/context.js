@@ -60,10 +60,11 @@ export class Context extends Keeping {
     return this.#stop !== null;
   }
 
-  /** Opens the database and takes over what it holds. @param {boolean} tryout */
-  async open(tryout) {
+  /** Opens the database and takes over what it holds.
+   * @param {boolean} tryout @param {number} [job] the one that was open last until told */
+  async open(tryout, job) {
     this.#opening = null;
-    await this.openKept(tryout);
+    await this.openKept(tryout, job);
     this.limits = this.job.limits ?? this.engine.defaultLimits();
     this.engine.setLimits(this.limits);
     this.engine.setSign(this.settings.sign);
@@ -99,7 +100,7 @@ export class Context extends Keeping {
   /** What another tab wrote meanwhile is read anew. @param {boolean} held */
   async onHold(held) {
     if (held) {
-      await this.open(this.tryout);
+      await this.open(this.tryout, this.job.id);
       this.showAgain();
     } else this.tellHold(false);
   }

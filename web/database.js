@@ -86,6 +86,9 @@ function toFirstJob(db, tx) {
   };
 }
 
+/** Whether another tab's earlier version is waited for. */
+let waiting = false;
+
 /** @param {string} name @returns {Promise<IDBDatabase>} */
 export function openDatabase(name) {
   return new Promise((resolve, reject) => {
@@ -98,18 +101,31 @@ export function openDatabase(name) {
     }
     const request = opening;
     let late = false;
+    // A tab that lets go in time is none that is in the way.
+    const wait = () =>
+      setTimeout(() => {
+        late = true;
+        reject(new StoreError('older_tab'));
+      }, PATIENCE_MS);
+    // One that waits already is told; one behind it hears nothing.
+    if (waiting) wait();
     request.onupgradeneeded = ({ oldVersion }) => {
       const tx = /** @type {IDBTransaction} */ (request.transaction);
       makeStores(request.result, tx);
       if (oldVersion > 0) toFirstJob(request.result, tx);
     };
-    // A tab that lets go in time is none that is in the way.
-    request.onblocked = () =>
-      setTimeout(() => {
-        late = true;
-        reject(new StoreError('older_tab'));
-      }, PATIENCE_MS);
-    request.onerror = () => reject(storeError(request.error));
-    request.onsuccess = () => (late ? request.result.close() : resolve(request.result));
+    request.onblocked = () => {
+      waiting = true;
+      wait();
+    };
+    request.onerror = () => {
+      waiting = false;
+      reject(storeError(request.error));
+    };
+    request.onsuccess = () => {
+      waiting = false;
+      if (late) request.result.close();
+      else resolve(request.result);
+    };
   });
 }

@@ -53,6 +53,17 @@ export class Hold {
     setTimeout(steal, this.#tabs ? ASKED_MS : 0);
   }
 
+  /** Does something to a job that no other tab has open. @param {string} name
+   * @param {() => Promise<void>} act @returns {Promise<boolean>} whether it was done */
+  async alone(name, act) {
+    if (name === this.#name || !navigator.locks) return act().then(() => true);
+    const done = await navigator.locks.request(name, { ifAvailable: true }, async (lock) => {
+      if (lock) await act();
+      return lock !== null;
+    });
+    return done;
+  }
+
   /** @param {LockOptions} [how] */
   #ask(how) {
     this.#letGo();

@@ -43,8 +43,9 @@ export class Keeping {
   /** The job has become this tab's, or another's. @param {boolean} _held */
   onHold(_held) {}
 
-  /** Opens the database and takes over what it holds. @param {boolean} tryout */
-  async openKept(tryout) {
+  /** Opens the database and takes over what it holds.
+   * @param {boolean} tryout @param {number} [job] the one that was open last until told */
+  async openKept(tryout, job) {
     await this.settle();
     this.plan = null;
     this.captures = [];
@@ -54,7 +55,8 @@ export class Keeping {
       if (!this.store || this.tryout !== tryout) this.useStore(await openStore({ tryout }));
       this.tryout = tryout;
       this.settings = await this.stored().settings();
-      await this.#takeJob(await this.stored().jobs());
+      if (this.trouble.code !== 'elsewhere') this.trouble.clear();
+      await this.#takeJob(await this.stored().jobs(), job ?? this.settings.job);
     } catch (error) {
       this.tryout = tryout;
       this.job = { id: 0, ...newJob() };
@@ -68,7 +70,6 @@ export class Keeping {
     this.store = store;
     store.onLeave = () => this.settle();
     store.onLost = (code) => this.dropStore(new StoreError(code));
-    this.trouble.clear();
   }
 
   /** Without a store from here: what could not be read must not be written over. @param {StoreError} error */
@@ -78,19 +79,23 @@ export class Keeping {
     this.trouble.tell(error);
   }
 
-  /** Takes over the job that is open, or the newest. @param {Job[]} jobs */
-  async #takeJob(jobs) {
+  /** Takes over a job, or the newest. @param {Job[]} jobs @param {number} wanted */
+  async #takeJob(jobs, wanted) {
     const there = jobs.filter((j) => !j.deleted_at);
-    const job = there.find((j) => j.id === this.settings.job) ?? there.at(-1);
+    const job = there.find((j) => j.id === wanted) ?? there.at(-1);
     this.job = job ?? (await this.stored().addJob({}));
     await this.askForJob();
     this.captures = await this.stored().captures(this.job.id);
   }
 
+  /** The lock of a job. @param {number} id */
+  lockOf(id) {
+    return `plumbmark/${this.tryout ? 'tryout' : 'job'}/${id}`;
+  }
+
   /** Asks whether the job is this tab's to write. */
   async askForJob() {
-    const held = await this.hold.take(`plumbmark/${this.tryout ? 'tryout' : 'job'}/${this.job.id}`);
-    this.tellHold(held);
+    this.tellHold(await this.hold.take(this.lockOf(this.job.id)));
   }
 
   /** @param {boolean} held */

@@ -51,12 +51,18 @@ export class Trouble {
 
   /** @param {Way} way */
   async #go(way) {
+    const buttons = this.#el.querySelectorAll('button');
+    const still = (/** @type {boolean} */ off) => {
+      for (const button of buttons) button.disabled = off;
+    };
+    still(true);
     try {
       await this.act(way);
     } catch (error) {
       this.code = null;
       this.tell(error);
     }
+    still(false);
   }
 
   clear() {
