@@ -271,6 +271,7 @@ export class Context extends Keeping {
     const worst = worstFirst(allChecks(this, capture))[0];
     play(worst.verdict);
     this.captures = [...this.captures, capture];
+    this.plan?.passed(capture.taken_at);
     const kept = this.keepCapture(capture);
     this.go('captured', { capture });
     this.#screen?.follow?.(kept);

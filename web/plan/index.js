@@ -91,6 +91,7 @@ export class Plan {
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),
   };
   /** @type {Map<string, Kept>} */ #kept = new Map();
+  /** The newest time in the job. */ #newest = '';
 
   /** @param {Core} core */
   constructor(core) {
@@ -103,11 +104,27 @@ export class Plan {
     const entries = await entriesOf(ctx);
     const names = [...catalogue.sheets.map((s) => s.name), ...RECORDS];
     for (const name of names) plan.#kept.set(name, Kept.of(ctx, name, entries));
+    const times = [...entries.map((e) => e.changed_at), ...ctx.captures.map((c) => c.taken_at)];
+    plan.#newest = times.reduce((a, b) => (a > b ? a : b), '');
     return plan;
   }
 
   get kept() {
     return [...this.#kept.values()];
+  }
+
+  /** A time that has been. One before the newest so far says that the clock was set back: that stays
+   * in the job. @param {string} at ISO 8601 */
+  passed(at) {
+    if (at >= this.#newest) {
+      this.#newest = at;
+      return;
+    }
+    const job = this.keptOf('job');
+    const { typed } = job.record;
+    if (this.#newest <= (typed.clock_from ?? '')) return;
+    Object.assign(typed, { clock_from: this.#newest, clock_to: at });
+    job.changed(true);
   }
 
   /** Whether something is not in the store. */

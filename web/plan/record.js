@@ -104,7 +104,9 @@ export class Kept {
 
   /** The record has changed: it is saved after a pause, or at once. @param {boolean} [now] */
   changed(now = false) {
-    this.record.changed_at = new Date().toISOString();
+    const at = new Date().toISOString();
+    this.record.changed_at = at;
+    this.ctx.plan.passed(at);
     this.#changes += 1;
     this.#tell('saving');
     clearTimeout(this.#timer);

@@ -67,9 +67,11 @@ const STOPS = { co: ['co_check', 'co_rise_ppm'], starts: ['started', 'starts_in_
 /** Codes of core's: what was told of a step. */
 const TOLD = { open: 0, done: 1, skipped: 2, before_stop: 3 };
 
-/** Whole days from today to a date, by the calendar; NaN where it is none. @param {string} date */
-function daysLeft(date) {
-  const now = new Date();
+/** Whole days from today to a date, by the calendar; NaN where it is none.
+ * @param {string} date @param {string} [known] a time that has been: a clock set back makes no
+ *   alarm younger */
+function daysLeft(date, known) {
+  const now = new Date(Math.max(Date.now(), known ? Date.parse(known) : 0));
   const today = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate());
   return Math.round((Date.parse(date) - today) / 86_400_000);
 }
@@ -133,7 +135,8 @@ export class Start {
     const x = inputs.map(({ name }) =>
       STEPS.includes(name) ? this.told(name) : this.#borneOut(name),
     );
-    const days = this.record.rows.map((row) => daysLeft(row.typed.expires ?? ''));
+    const known = this.ctx.plan.keptOf('job').record.typed.clock_from;
+    const days = this.record.rows.map((row) => daysLeft(row.typed.expires ?? '', known));
     const all = [...x, ...days];
     const worked = work(
       this.ctx,

@@ -4,6 +4,7 @@
 import { text } from '../text.js';
 import { words } from '../words/record.js';
 import { canonical, checksum } from './canonical.js';
+import { clockWentBack } from './clock.js';
 import { checkRows, factRows } from './rows.js';
 import { FORMAT, VERSION } from './schema.js';
 
@@ -104,6 +105,7 @@ export async function buildRecord(ctx) {
   const { job } = ctx;
   const [entries, photos] = await Promise.all([entriesOf(ctx), picturesOf(ctx)]);
   const { captures } = ctx;
+  const back = clockWentBack(job, captures, entries);
   const photo = numbered(photos);
   const ends = captures.filter((c) => c.photo);
   const endOf = (/** @type {import('../types.js').Capture} */ c) =>
@@ -148,7 +150,7 @@ export async function buildRecord(ctx) {
     checks: checkRows(ctx),
     facts: factRows(ctx).map((f) => withPhoto(f, photo)),
     cautions: text.start.cautions,
-    does_not_claim: words.claims,
+    does_not_claim: back ? [...words.claims, words.clockBack] : words.claims,
     photos: await Promise.all(pictures),
   };
   return { ...record, sha256: await checksum(record) };

@@ -9,6 +9,8 @@ export const words = {
     'A verdict holds for the moment of its reading, within the uncertainty beside it.',
     'The checksum finds a slip in copying. It does not show who wrote the record, nor that nobody changed it on purpose.',
   ],
+  clockBack:
+    'Times are those of the device, and its clock was set back in the course of this job: some are out of order. Captures stand in the order in which they were taken.',
   sum: 'Checksum',
   handOver: 'Hand it over',
   table: 'A table for a fleet (CSV)',
