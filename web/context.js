@@ -15,8 +15,8 @@ import { keepAwake, letSleep } from './wake.js';
 /** @typedef {HTMLElement & { enter?: () => void, leave?: () => void, follow?: (kept: Promise<Capture>) => void }} Screen */
 /** @typedef {Record<string, (ctx: Context, params: any) => Screen>} Screens */
 
-/** While one of these is open nothing else may come up. */
-const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
+/** Where nothing is measured and nothing typed: only there a new version may come up. */
+const AT_REST = ['start', 'parts', 'captures', 'phone', 'settings', 'unchecked'];
 /** While one of these is open the screen stays on. */
 const WATCHING = ['live', 'turn', 'poses', 'level'];
 /** Levels and captures go by; the list of levels need not grow for ever. */
@@ -80,12 +80,14 @@ export class Context extends Keeping {
 
   /** Opens another job. @param {number} job */
   async openJob(job) {
+    await this.mayLeave();
     await this.keep({ job });
     await this.open(this.tryout);
   }
 
   /** Begins another job. @param {Partial<import('./types.js').Job>} like what it begins with */
   async newJob(like) {
+    await this.mayLeave();
     const { id } = await this.stored().addJob(like);
     await this.openJob(id);
   }
@@ -164,8 +166,8 @@ export class Context extends Keeping {
     this.onShow();
   }
 
-  isMeasuring() {
-    return MEASURING.includes(this.name);
+  isBusy() {
+    return !AT_REST.includes(this.name);
   }
 
   /** From the tap that allowed them. */
@@ -178,6 +180,9 @@ export class Context extends Keeping {
 
   async startTryout() {
     if (this.tryout) return this.go('parts');
+    await this.settle();
+    // The notice that is in sight says why; leaving would take what only memory has.
+    if (this.unsaved) return;
     const { mountTryout } = await import('./tryout/panel.js');
     await this.open(true);
     this.#stop?.();

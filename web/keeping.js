@@ -142,9 +142,20 @@ export class Keeping {
   /** Nothing is left that the store has not taken. */
   mended() {
     const { code } = this.trouble;
-    const left = this.captures.some((c) => c.id === undefined) || this.plan?.unsaved;
     const other = code === null || code === 'elsewhere' || code === 'unloaded';
-    if (!other && this.store && !left) this.trouble.clear();
+    if (!other && this.store && !this.unsaved) this.trouble.clear();
+  }
+
+  /** Whether something of the job is in memory alone. */
+  get unsaved() {
+    const captures = this.captures.some((c) => c.id === undefined);
+    return captures || this.plan?.unsaved || Object.keys(this.#left.job).length > 0;
+  }
+
+  /** Before another job is opened: what only memory has would go with this one. */
+  async mayLeave() {
+    await this.settle();
+    if (this.unsaved) throw new StoreError(this.trouble.code ?? 'failed');
   }
 
   /** Writes what is typed and not written yet. */
@@ -192,5 +203,6 @@ export class Keeping {
     const { job } = this.#left;
     await this.write((store) => store.saveJob(id, job));
     if (job === this.#left.job) this.#left.job = {};
+    this.mended();
   }
 }

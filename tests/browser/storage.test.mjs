@@ -213,6 +213,14 @@ test('full, then room by itself: the next letter writes everything, and the noti
   await full(true);
   await type(page, { left_mm: '80' });
   await told(page, 'full');
+  // Another job would take the place of what only memory has.
+  await page.goBack();
+  await tap(page, 'jobs');
+  await tap(page, 'new-job');
+  await page.waitForSelector(`[data-screen="jobs"] .trouble:text-is("${text.storeErrors.full}")`);
+  await page.goBack();
+  await tap(page, 'section-place');
+  assert.equal(await page.inputValue('input[data-name="left_mm"]'), '80');
   await full(false);
   await type(page, { right_mm: '90' });
   await quiet(page);

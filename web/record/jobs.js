@@ -115,6 +115,7 @@ export function jobs(ctx) {
       if (!file) return;
       trouble.hidden = true;
       try {
+        await ctx.mayLeave();
         const { record, sound } = await readRecord(ctx, file);
         const id = await takeIn(ctx, record);
         await ctx.openJob(id);

@@ -29,6 +29,8 @@ export async function tryAgain(ctx) {
   if (there) return ctx.saveLeft();
   // Nothing was done meanwhile: what the store has is opened.
   const some = record.captures.length + record.entries.length > 0 || job.limits !== null;
-  await ctx.openJob(some ? await takeIn(ctx, record) : ctx.settings.job);
+  const id = some ? await takeIn(ctx, record) : ctx.settings.job;
+  await ctx.keep({ job: id });
+  await ctx.open(ctx.tryout, id);
   ctx.showAgain();
 }
