@@ -16,7 +16,7 @@ import { keepAwake, letSleep } from './wake.js';
 /** @typedef {Record<string, (ctx: Context, params: any) => Screen>} Screens */
 
 /** Where nothing is measured and nothing typed: only there a new version may come up. */
-const AT_REST = ['start', 'parts', 'captures', 'phone', 'settings', 'unchecked'];
+const AT_REST = ['start', 'parts', 'captures', 'phone', 'settings'];
 /** While one of these is open the screen stays on. */
 const WATCHING = ['live', 'turn', 'poses', 'level'];
 /** Levels and captures go by; the list of levels need not grow for ever. */

@@ -84,8 +84,11 @@ export class Keeping {
     const there = jobs.filter((j) => !j.deleted_at);
     const job = there.find((j) => j.id === wanted) ?? there.at(-1);
     this.job = job ?? (await this.stored().addJob({}));
+    const { id } = this.job;
     await this.askForJob();
-    this.captures = await this.stored().captures(this.job.id);
+    // As the tab that had it left it.
+    this.job = (await this.stored().jobs()).find((j) => j.id === id) ?? this.job;
+    this.captures = await this.stored().captures(id);
   }
 
   /** The lock of a job. @param {number} id */

@@ -106,7 +106,8 @@ export class Kept {
   changed(now = false) {
     const at = new Date().toISOString();
     this.record.changed_at = at;
-    this.ctx.plan.passed(at);
+    // None while another job is being opened.
+    this.ctx.plan?.passed(at);
     this.#changes += 1;
     this.#tell('saving');
     clearTimeout(this.#timer);
