@@ -114,7 +114,7 @@ step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome c
 step "page markup" sh -c "cd '$root/web' && html-validate index.html"
 step "page types" sh -c "cd '$root/web' && tsc"
 counted "page in Chromium" node sh -c \
-  "cd '$root/tests/browser' && exec node --test --test-reporter=tap --test-timeout=900000 --test-concurrency=1 *.test.mjs"
+  "cd '$root/tests/browser' && exec node --test --test-reporter=tap --test-timeout=2700000 --test-concurrency=1 *.test.mjs"
 
 say "$passed passed, $failed failed"
 [ "$failed" = 0 ]

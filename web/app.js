@@ -37,7 +37,7 @@ const SCREENS = {
   captures,
   settings,
 };
-/** The offer of a new version: never while measuring. */
+/** The offer of a new version: never while something is measured or typed. */
 const updates = {
   /** @type {(() => void) | null} */ apply: null,
   el: h('div', { class: 'update', hidden: true }),
@@ -49,21 +49,22 @@ const updates = {
       button(text.update.apply, 'update', () => this.apply?.(), 'lesser'),
     );
     document.getElementById('strip')?.prepend(this.el);
-    this.show(context.isMeasuring());
+    this.show(context.isBusy());
   },
-  /** @param {boolean} measuring */
-  show(measuring) {
-    this.el.hidden = this.apply === null || measuring;
+  /** @param {boolean} busy */
+  show(busy) {
+    this.el.hidden = this.apply === null || busy;
   },
 };
 
 say(document.documentElement.querySelector('title') ?? document.body, text.name);
 const context = new Context(await loadEngine(), SCREENS);
-context.onShow = () => updates.show(context.isMeasuring());
+context.onShow = () => updates.show(context.isBusy());
 await context.open(false);
 history.replaceState({}, '');
 context.go('start');
 registerOffline({
   onUpdateWaiting: (apply) => updates.offer(apply),
-  isMeasuring: () => context.isMeasuring(),
+  isBusy: () => context.isBusy(),
+  settle: () => context.settle(),
 });

@@ -2,6 +2,7 @@
 // It looks up and passes on; it decides nothing.
 
 import lists from './pkg/catalogue.js';
+import { wall } from './wall.js';
 import { readReport } from './report.js';
 import { text } from './text.js';
 import { filled, NO_BOUND, NO_LINE } from './typed.js';
@@ -249,6 +250,6 @@ export function openBorder(module) {
     /** Whether that still counts.
      * @param {number} number @param {boolean} inCase @param {string} hold */
     foundCounts: (number, inCase, hold) =>
-      pkg.found_counts(number, inCase, catalogue.holds.indexOf(hold), Date.now()),
+      pkg.found_counts(number, inCase, catalogue.holds.indexOf(hold), wall()),
   };
 }

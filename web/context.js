@@ -1,12 +1,11 @@
 // What every screen is given: the core, the store, the job that is open, the way from screen to
 // screen.
 
-import { blankJob } from './database.js';
-import { h } from './dom.js';
+import { StoreError } from './database.js';
+import { Keeping } from './keeping.js';
 import { listen } from './phone.js';
 import { allChecks, worstFirst } from './sentences.js';
 import { play } from './sound.js';
-import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
 import { text } from './text.js';
 import { version } from './version.js';
 import { keepAwake, letSleep } from './wake.js';
@@ -16,20 +15,20 @@ import { keepAwake, letSleep } from './wake.js';
 /** @typedef {HTMLElement & { enter?: () => void, leave?: () => void, follow?: (kept: Promise<Capture>) => void }} Screen */
 /** @typedef {Record<string, (ctx: Context, params: any) => Screen>} Screens */
 
-/** While one of these is open nothing else may come up. */
-const MEASURING = ['ends', 'live', 'captured', 'turn', 'poses', 'level'];
+/** Where nothing is measured and nothing typed: only there a new version may come up. */
+const AT_REST = ['start', 'parts', 'captures', 'phone', 'settings'];
 /** While one of these is open the screen stays on. */
 const WATCHING = ['live', 'turn', 'poses', 'level'];
 /** Levels and captures go by; the list of levels need not grow for ever. */
 const LEVELS_KEPT = 50;
 
+/** What a visit without a number is. */
+const START = { name: 'start', params: {} };
+
 /** What every screen is given. */
-export class Context {
+export class Context extends Keeping {
   text = text;
   version = version;
-  /** @type {import('./types.js').Settings} */ settings = FIRST_SETTINGS;
-  /** @type {Capture[]} */ captures = [];
-  /** @type {import('./types.js').Job} */ job = { id: 1, ...blankJob('') };
   /** @type {import('./types.js').LimitSet} */ limits;
   /** @type {import('./types.js').Placement | null} */ placement = null;
   /** Which way each part points against the phone on the rail. @type {Record<string, string>} */
@@ -39,10 +38,8 @@ export class Context {
   /** What the level that is kept was read on. */
   levelReadOn = '';
   /** @type {Blob | null} */ photo = null;
-  /** @type {import('./store.js').Store | null} */ store = null;
   /** @type {(() => void) | null} */ #stop = null;
   /** @type {Screen | null} */ #screen = null;
-  /** The tape-measure half, once it is loaded. @type {any} */ plan = null;
   /** @type {Promise<any> | null} */ #opening = null;
   /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
   #visits = [];
@@ -52,33 +49,23 @@ export class Context {
 
   /** @param {import('./engine.js').Engine} engine @param {Screens} screens those of the first load */
   constructor(engine, screens) {
+    super((way) => this.#wayOut(way));
     this.engine = engine;
     this.screens = screens;
     this.limits = engine.defaultLimits();
     addEventListener('popstate', (e) => this.#revisit(e.state?.visit));
   }
 
-  get tryout() {
-    return this.store?.tryout ?? false;
-  }
-
   get feeding() {
     return this.#stop !== null;
   }
 
-  /** Opens the database and takes over what it holds. @param {boolean} tryout */
-  async open(tryout) {
-    this.store = null;
-    this.plan = null;
+  /** Opens the database and takes over what it holds.
+   * @param {boolean} tryout @param {number} [job] the one that was open last until told */
+  async open(tryout, job) {
     this.#opening = null;
-    this.captures = [];
-    try {
-      this.store = await openStore({ tryout });
-      this.settings = await this.store.settings();
-      await this.#takeJob(await this.store.jobs());
-    } catch (error) {
-      this.#tellStore(error);
-    }
+    await this.openKept(tryout, job);
+    this.limits = this.job.limits ?? this.engine.defaultLimits();
     this.engine.setLimits(this.limits);
     this.engine.setSign(this.settings.sign);
     this.engine.restoreFindings(this.settings.findings);
@@ -91,42 +78,41 @@ export class Context {
     this.engine.setDevice(device, this.settings.in_case);
   }
 
-  /** Takes over the job that is open, or the newest. @param {import('./types.js').Job[]} jobs */
-  async #takeJob(jobs) {
-    const there = jobs.filter((j) => !j.deleted_at);
-    const job = there.find((j) => j.id === this.settings.job) ?? there.at(-1);
-    this.job = job ?? (await this.#stored().addJob({}));
-    this.captures = await this.#stored().captures(this.job.id);
-    this.limits = this.job.limits ?? this.engine.defaultLimits();
-  }
-
   /** Opens another job. @param {number} job */
   async openJob(job) {
+    await this.mayLeave();
     await this.keep({ job });
     await this.open(this.tryout);
   }
 
   /** Begins another job. @param {Partial<import('./types.js').Job>} like what it begins with */
   async newJob(like) {
-    const { id } = await this.#stored().addJob(like);
+    await this.mayLeave();
+    const { id } = await this.stored().addJob(like);
     await this.openJob(id);
   }
 
-  /** @param {Partial<import('./types.js').Job>} patch @param {number} [id] the open one's until told */
-  async keepJob(patch, id = this.job.id) {
-    if (id === this.job.id) this.job = { ...this.job, ...patch };
-    await this.#stored().saveJob(id, patch);
+  /** What the page does about something that is not kept. @param {import('./trouble.js').Way} way */
+  async #wayOut(way) {
+    if (way === 'reload') location.reload();
+    else if (way === 'useHere') this.hold.takeOver();
+    else await (await this.loadPlan()).rescue[way](this);
   }
 
-  /** What a store's refusal means. @param {any} error */
-  storeWords(error) {
-    const code = /** @type {keyof typeof text.storeErrors} */ (error.code ?? 'failed');
-    return text.storeErrors[code] ?? text.storeErrors.failed;
+  /** What another tab wrote meanwhile is read anew. @param {boolean} held */
+  async onHold(held) {
+    if (held) {
+      await this.open(this.tryout, this.job.id);
+      this.showAgain();
+    } else this.tellHold(false);
   }
 
-  /** @param {any} error */
-  #tellStore(error) {
-    notice(this.storeWords(error));
+  /** The screen that is open, of what is kept now. */
+  showAgain() {
+    const { name, params } = this.#visits[history.state?.visit ?? -1] ?? START;
+    // A capture or a job that the screen was given may have changed.
+    if (params.capture || params.job) this.go('parts');
+    else this.#show(name, params);
   }
 
   /** @param {string} name @param {any} [params] */
@@ -138,7 +124,7 @@ export class Context {
 
   /** @param {number | undefined} visit */
   #revisit(visit) {
-    const { name, params } = this.#visits[visit ?? -1] ?? { name: 'start', params: {} };
+    const { name, params } = this.#visits[visit ?? -1] ?? START;
     // A capture that was left is in the list; going back never measures again by itself.
     if (name === 'live' && params.blind) return history.back();
     this.#show(name, params);
@@ -149,7 +135,12 @@ export class Context {
     // Once, however many ask at a time: a second one would type into records of its own.
     this.#opening ??= import('./plan/index.js').then(({ Plan }) => Plan.open(this));
     const opening = this.#opening;
-    const plan = await opening;
+    const plan = await opening.catch((error) => {
+      // Its version was replaced by another tab, or the browser threw it away.
+      this.#opening = null;
+      this.trouble.tell(new StoreError('unloaded', error));
+      throw error;
+    });
     // Another database may have been opened meanwhile.
     if (opening === this.#opening) this.plan = plan;
     return plan;
@@ -175,8 +166,8 @@ export class Context {
     this.onShow();
   }
 
-  isMeasuring() {
-    return MEASURING.includes(this.name);
+  isBusy() {
+    return !AT_REST.includes(this.name);
   }
 
   /** From the tap that allowed them. */
@@ -185,11 +176,13 @@ export class Context {
     if (this.tryout) return;
     this.#stop?.();
     this.#stop = listen(this.engine);
-    if (this.settings.persisted === null) askToKeep().then((persisted) => this.keep({ persisted }));
   }
 
   async startTryout() {
     if (this.tryout) return this.go('parts');
+    await this.settle();
+    // The notice that is in sight says why; leaving would take what only memory has.
+    if (this.unsaved) return;
     const { mountTryout } = await import('./tryout/panel.js');
     await this.open(true);
     this.#stop?.();
@@ -201,16 +194,6 @@ export class Context {
   /** A fresh page: nothing of the try-out stays in memory. */
   leaveTryout() {
     location.reload();
-  }
-
-  /** @param {Partial<import('./types.js').Settings>} patch */
-  async keep(patch) {
-    this.settings = { ...this.settings, ...patch };
-    try {
-      await this.store?.saveSettings(patch);
-    } catch (error) {
-      this.#tellStore(error);
-    }
   }
 
   /** Keeps a sign that was learnt from data. */
@@ -226,16 +209,11 @@ export class Context {
     await this.keepJob({ limits: set });
   }
 
-  #stored() {
-    if (!this.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-    return this.store;
-  }
-
   /** An error's message is the field that can't be. @param {import('./types.js').VehicleTerms} vehicle */
   async useVehicle(vehicle) {
     this.engine.setVehicle(vehicle);
     this.settings = { ...this.settings, vehicle };
-    await this.#stored().saveSettings({ vehicle });
+    await this.stored().saveSettings({ vehicle });
   }
 
   /** @param {boolean} in_case */
@@ -298,17 +276,9 @@ export class Context {
     const worst = worstFirst(allChecks(this, capture))[0];
     play(worst.verdict);
     this.captures = [...this.captures, capture];
-    const kept = this.store
-      ? this.store.saveCapture(capture)
-      : Promise.reject(Object.assign(new Error('blocked'), { code: 'blocked' }));
+    this.plan?.passed(capture.taken_at);
+    const kept = this.keepCapture(capture);
     this.go('captured', { capture });
     this.#screen?.follow?.(kept);
   }
-}
-
-/** A line above the page for what must not be missed. @param {string} words */
-function notice(words) {
-  document
-    .getElementById('strip')
-    ?.prepend(h('p', { class: 'trouble notice', role: 'alert' }, words));
 }

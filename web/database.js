@@ -3,22 +3,36 @@
 /** 1: captures. 2: sheets and photos. 3: several jobs. */
 const VERSION = 3;
 
+/** How long another tab may take to let go of an earlier version, ms. */
+const PATIENCE_MS = 1500;
+
+/**
+ * Why nothing is kept: the browser allows no store; there is no room; it could not be written; a
+ * try-out's capture for a real job; a tab with an earlier version holds the store; the store is of
+ * a newer version; the browser threw it away or closed it; the job is another tab's; the job is
+ * not there any more; a part of the page itself is missing.
+ * @typedef {'blocked' | 'full' | 'failed' | 'wrong_store' | 'older_tab' | 'newer' | 'evicted'
+ *   | 'elsewhere' | 'gone' | 'unloaded'} StoreCode
+ */
+
 export class StoreError extends Error {
-  /** @param {'blocked' | 'full' | 'failed' | 'wrong_store'} code @param {unknown} [cause] */
+  /** @param {StoreCode} code @param {unknown} [cause] */
   constructor(code, cause) {
     super(code, { cause });
     this.code = code;
   }
 }
 
+/** @type {Record<string, StoreCode>} */
+const CODES = {
+  QuotaExceededError: 'full',
+  SecurityError: 'blocked',
+  InvalidStateError: 'blocked',
+  VersionError: 'newer',
+};
+
 /** @param {DOMException | null} error */
-export function storeError(error) {
-  if (error?.name === 'QuotaExceededError') return new StoreError('full', error);
-  const refused = ['InvalidStateError', 'SecurityError', 'VersionError'].includes(
-    error?.name ?? '',
-  );
-  return new StoreError(refused ? 'blocked' : 'failed', error);
-}
+export const storeError = (error) => new StoreError(CODES[error?.name ?? ''] ?? 'failed', error);
 
 /** A job of which nothing is known yet. @param {string} created_at ISO 8601
  * @returns {Omit<import('./types.js').Job, 'id'>} */
@@ -72,28 +86,46 @@ function toFirstJob(db, tx) {
   };
 }
 
+/** Whether another tab's earlier version is waited for. */
+let waiting = false;
+
 /** @param {string} name @returns {Promise<IDBDatabase>} */
 export function openDatabase(name) {
   return new Promise((resolve, reject) => {
-    let request;
+    let opening;
     try {
-      request = indexedDB.open(name, VERSION);
+      opening = indexedDB.open(name, VERSION);
     } catch (error) {
-      return reject(storeError(/** @type {DOMException} */ (error)));
+      // No store at all: a private window, or it is switched off.
+      return reject(new StoreError('blocked', error));
     }
-    const opening = request;
-    opening.onupgradeneeded = ({ oldVersion }) => {
-      const tx = /** @type {IDBTransaction} */ (opening.transaction);
-      makeStores(opening.result, tx);
-      if (oldVersion > 0) toFirstJob(opening.result, tx);
+    const request = opening;
+    let late = false;
+    // A tab that lets go in time is none that is in the way.
+    const wait = () =>
+      setTimeout(() => {
+        late = true;
+        reject(new StoreError('older_tab'));
+      }, PATIENCE_MS);
+    // One that waits already is told; one behind it hears nothing.
+    if (waiting) wait();
+    request.onupgradeneeded = ({ oldVersion }) => {
+      const tx = /** @type {IDBTransaction} */ (request.transaction);
+      makeStores(request.result, tx);
+      if (oldVersion > 0) toFirstJob(request.result, tx);
     };
-    opening.onblocked = () => reject(new StoreError('blocked'));
-    opening.onerror = () => reject(storeError(opening.error));
-    opening.onsuccess = () => {
-      const db = opening.result;
-      // Another tab brings a newer version: let go at once, so that it can.
-      db.onversionchange = () => db.close();
-      resolve(db);
+    request.onblocked = () => {
+      waiting = true;
+      wait();
+    };
+    request.onerror = () => {
+      waiting = false;
+      reject(storeError(request.error));
+    };
+    request.onsuccess = () => {
+      waiting = false;
+      if (late) request.result.close();
+      else resolve(request.result);
     };
   });
 }

@@ -3,6 +3,7 @@
 
 import { openBorder } from './border.js';
 import { loadModule } from './module.js';
+import { wall } from './wall.js';
 
 /** @typedef {ReturnType<typeof openBorder>} Border */
 /** @typedef {import('./border.js').Live} Live */
@@ -87,7 +88,7 @@ export class Engine {
   /** Answers anew: null for a reading, else the reason. @returns {string | null} */
   tick() {
     const code = this.call((live) => {
-      live.set_clock(Date.now());
+      live.set_clock(wall());
       return live.tick(performance.now());
     });
     return code === undefined ? 'trapped' : this.catalogue.reasons[code];
@@ -211,7 +212,7 @@ export class Engine {
 
   /** Whether the vehicle's level that is kept still counts. */
   levelCounts() {
-    return this.call((live) => live.level_counts(Date.now())) ?? false;
+    return this.call((live) => live.level_counts(wall())) ?? false;
   }
 
   /** @param {number} sign */

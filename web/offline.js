@@ -1,9 +1,10 @@
 // The service worker: installed after the first visit, brought up to date only when the user says so.
 
 /**
- * @param {{ onUpdateWaiting: (apply: () => void) => void, isMeasuring: () => boolean }} page
+ * @param {{ onUpdateWaiting: (apply: () => void) => void, isBusy: () => boolean,
+ *   settle: () => Promise<void> }} page settle: writes what is not written yet
  */
-export async function registerOffline({ onUpdateWaiting, isMeasuring }) {
+export async function registerOffline({ onUpdateWaiting, isBusy, settle }) {
   if (!('serviceWorker' in navigator)) return;
   /** @type {any} */
   const types = Reflect.get(globalThis, 'trustedTypes');
@@ -24,12 +25,11 @@ export async function registerOffline({ onUpdateWaiting, isMeasuring }) {
     // The first worker of all waits for nobody.
     if (!waiting || !navigator.serviceWorker.controller) return;
     onUpdateWaiting(() => {
-      if (isMeasuring()) return;
+      if (isBusy()) return;
+      const anew = () => settle().then(() => location.reload());
       // Another tab may have put it in force: then only this page is old.
-      if (registration.waiting !== waiting) return location.reload();
-      navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), {
-        once: true,
-      });
+      if (registration.waiting !== waiting) return anew();
+      navigator.serviceWorker.addEventListener('controllerchange', anew, { once: true });
       waiting.postMessage('take over');
     });
   };

@@ -1,6 +1,7 @@
 // Photos for the record: taken here, scaled, drawn anew without place and time data, kept with what
 // they are of.
 
+import { StoreError } from './database.js';
 import { button, h } from './dom.js';
 import { scaledPhoto } from './photo.js';
 
@@ -11,7 +12,9 @@ import { scaledPhoto } from './photo.js';
  * @typedef {object} Owner
  * @property {string} sheet a sheet's name, or "capture"
  * @property {number[]} photos their ids
- * @property {() => Promise<void> | void} changed keeps the ids
+ * @property {'entries' | 'captures'} name the store that it is in
+ * @property {() => object} value what is kept of it
+ * @property {() => Promise<unknown> | void} changed keeps the ids
  */
 
 /** The camera behind a button of its own: what to put on the page, and how to ask for a photo.
@@ -31,8 +34,8 @@ export function camera(ctx, label, onPhoto) {
       try {
         await onPhoto(await scaledPhoto(file));
       } catch (error) {
-        const stored = /** @type {any} */ (ctx.text.storeErrors)[/** @type {any} */ (error).code];
-        trouble.textContent = stored ?? ctx.text.photos.failed;
+        const stored = error instanceof StoreError;
+        trouble.textContent = stored ? ctx.storeWords(error) : ctx.text.photos.failed;
         trouble.hidden = false;
       }
       input.value = '';
@@ -41,17 +44,26 @@ export function camera(ctx, label, onPhoto) {
   return { parts: [trouble, input], ask: () => input.click() };
 }
 
-/** @param {Context} ctx @param {string} sheet @param {string} about @param {Blob} blob
- * @returns {Promise<number>} its id */
-export async function keepPhoto(ctx, sheet, about, blob) {
-  if (!ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
-  return ctx.store.savePhoto({
-    job_id: ctx.job.id,
-    sheet,
-    about,
-    at: new Date().toISOString(),
-    blob,
-  });
+/** Keeps a photo with what it belongs to: both, or neither.
+ * @param {Context} ctx @param {Owner} owner @param {string} about @param {Blob} blob
+ * @param {(id: number) => () => void} belong puts the photo's number in; gives how to take it out */
+export async function keepPhoto(ctx, owner, about, blob, belong) {
+  const at = new Date().toISOString();
+  const photo = { job_id: ctx.job.id, sheet: owner.sheet, about, at, blob };
+  let takeOut = () => {};
+  const withPhoto = (/** @type {number} */ id) => {
+    takeOut = belong(id);
+    return owner.value();
+  };
+  try {
+    const id = await ctx.write((store) => store.savePhoto(photo, owner.name, withPhoto));
+    ctx.photosTaken.push({ ...photo, id });
+  } catch (error) {
+    takeOut();
+    throw error;
+  }
+  // What was typed meanwhile may have gone to the store without it.
+  await owner.changed();
 }
 
 /** @param {Blob} blob @param {string} alt */
@@ -66,14 +78,17 @@ export function photosOf(ctx, owner, about) {
   const t = ctx.text.photos;
   const list = h('div', { class: 'photos' });
   const show = async () => {
-    const photos = (await ctx.store?.photos(owner.photos)) ?? [];
+    const taken = ctx.photosTaken.filter((p) => owner.photos.includes(Number(p.id)));
+    const photos = (await ctx.store?.photos(owner.photos)) ?? taken;
     const own = photos.filter((p) => p.about === about);
     list.replaceChildren(...own.map((p) => picture(p.blob, t.of)));
   };
   show().catch(() => {});
   const { parts, ask } = camera(ctx, t.take, async (blob) => {
-    owner.photos.push(await keepPhoto(ctx, owner.sheet, about, blob));
-    await owner.changed();
+    await keepPhoto(ctx, owner, about, blob, (id) => {
+      owner.photos.push(id);
+      return () => owner.photos.splice(owner.photos.indexOf(id), 1);
+    });
     await show();
   });
   return h('section', {}, list, ...parts, button(t.take, 'photo', ask, 'row'));

@@ -26,32 +26,88 @@ export const FIRST_SETTINGS = {
   job: 1,
 };
 
+/** @typedef {'jobs' | 'captures' | 'kept' | 'entries' | 'photos'} Name */
+/** @typedef {import('./database.js').StoreCode} StoreCode */
+
 export class Store {
   #db;
+  /** Why it is closed, once it is. @type {StoreCode | null} */ lost = null;
+  /** Another tab writes to the job that is open here. */ elsewhere = false;
+  /** Called when it closes under the page. @type {(code: StoreCode) => void} */ onLost = () => {};
+  /** Called when another tab wants it for a newer version: the last moment to write. */
+  onLeave = () => {};
+
   /** @param {IDBDatabase} db @param {boolean} tryout */
   constructor(db, tryout) {
     this.#db = db;
     this.tryout = tryout;
+    db.onversionchange = ({ newVersion }) => {
+      this.onLeave();
+      db.close();
+      this.#lose(newVersion === null ? 'evicted' : 'newer');
+    };
+    // Thrown away, or the disk failed: this event is the only word of it.
+    db.onclose = () => this.#lose('evicted');
+  }
+
+  /** @param {StoreCode} code */
+  #lose(code) {
+    this.lost = code;
+    this.onLost(code);
+  }
+
+  /** Lets go of it. */
+  close() {
+    this.#db.close();
   }
 
   /**
    * @template T
-   * @param {'jobs' | 'captures' | 'kept' | 'entries' | 'photos'} name
-   * @param {IDBTransactionMode} mode
-   * @param {(store: IDBObjectStore) => IDBRequest<T>} act
-   * @returns {Promise<T>}
+   * @param {Name | Name[]} names @param {IDBTransactionMode} mode
+   * @param {(tx: IDBTransaction, refuse: (why: StoreError) => void) => T} act
+   * @returns {Promise<T>} what `act` gave, once the store says "complete"
    */
-  #run(name, mode, act) {
+  transact(names, mode, act) {
     return new Promise((resolve, reject) => {
+      if (this.lost) return reject(new StoreError(this.lost));
       try {
-        const tx = this.#db.transaction(name, mode, { durability: 'strict' });
-        const request = act(tx.objectStore(name));
-        tx.oncomplete = () => resolve(request.result);
-        tx.onabort = () => reject(storeError(tx.error ?? request.error));
-        tx.onerror = () => reject(storeError(tx.error ?? request.error));
+        const tx = this.#db.transaction(names, mode, { durability: 'strict' });
+        /** @type {StoreError | null} */ let own = null;
+        const given = act(tx, (why) => {
+          own = why;
+          tx.abort();
+        });
+        tx.oncomplete = () => resolve(given);
+        tx.onabort = () =>
+          reject(own ?? (this.lost ? new StoreError(this.lost) : storeError(tx.error)));
       } catch (error) {
         reject(storeError(/** @type {DOMException} */ (error)));
       }
+    });
+  }
+
+  /**
+   * @template T @param {Name} name @param {IDBTransactionMode} mode
+   * @param {(store: IDBObjectStore) => IDBRequest<T>} act @returns {Promise<T>}
+   */
+  async #run(name, mode, act) {
+    return (await this.transact(name, mode, (tx) => act(tx.objectStore(name)))).result;
+  }
+
+  /** Writes what belongs to a job, where the job is there and no other tab's.
+   * @param {Name[]} names @param {number} job_id @param {(tx: IDBTransaction) => void} act */
+  async #ofJob(names, job_id, act) {
+    if (this.elsewhere) throw new StoreError('elsewhere');
+    await this.transact(['jobs', ...names], 'readwrite', (tx, refuse) => {
+      const count = tx.objectStore('jobs').count(job_id);
+      count.onsuccess = () => {
+        if (!count.result) return refuse(new StoreError('gone'));
+        try {
+          act(tx);
+        } catch (error) {
+          refuse(storeError(/** @type {DOMException} */ (error)));
+        }
+      };
     });
   }
 
@@ -61,8 +117,11 @@ export class Store {
    */
   async saveCapture(capture) {
     if (capture.tryout !== this.tryout) throw new StoreError('wrong_store');
-    const id = await this.#run('captures', 'readwrite', (s) => s.add(capture));
-    return { ...capture, id: Number(id) };
+    /** @type {IDBRequest<IDBValidKey> | undefined} */ let added;
+    await this.#ofJob(['captures'], capture.job_id, (tx) => {
+      added = tx.objectStore('captures').add(capture);
+    });
+    return { ...capture, id: Number(added?.result) };
   }
 
   /** @param {number} job_id @returns {Promise<import('./types.js').Capture[]>} newest last */
@@ -72,16 +131,14 @@ export class Store {
 
   /** A capture that has changed: a photo came to it. @param {import('./types.js').Capture} capture */
   async updateCapture(capture) {
-    await this.#run('captures', 'readwrite', (s) => s.put(capture));
+    // One that was never taken would come in twice.
+    if (capture.id === undefined) throw new StoreError('failed');
+    await this.#ofJob(['captures'], capture.job_id, (tx) =>
+      tx.objectStore('captures').put(capture),
+    );
   }
 
-  /** What was typed into a sheet of a job. @param {number} job_id @param {string} key
-   * @returns {Promise<import('./plan/record.js').SheetRecord | null>} */
-  async entry(job_id, key) {
-    return (await this.#run('entries', 'readonly', (s) => s.get([job_id, key]))) ?? null;
-  }
-
-  /** @param {number} job_id @returns {Promise<import('./plan/record.js').SheetRecord[]>} by key */
+  /** What was typed into the sheets of a job. @param {number} job_id @returns {Promise<import('./plan/record.js').SheetRecord[]>} by key */
   entries(job_id) {
     const all = IDBKeyRange.bound([job_id], [job_id, []]);
     return this.#run('entries', 'readonly', (s) => s.getAll(all));
@@ -89,12 +146,24 @@ export class Store {
 
   /** @param {import('./plan/record.js').SheetRecord} record */
   async saveEntry(record) {
-    await this.#run('entries', 'readwrite', (s) => s.put(record));
+    // As it is now: the store looks for its job first.
+    const now = structuredClone(record);
+    await this.#ofJob(['entries'], record.job_id, (tx) => tx.objectStore('entries').put(now));
   }
 
-  /** @param {import('./types.js').Photo} photo @returns {Promise<number>} its id */
-  async savePhoto(photo) {
-    return Number(await this.#run('photos', 'readwrite', (s) => s.add(photo)));
+  /** A photo and what it belongs to: both, or neither.
+   * @param {import('./types.js').Photo} photo @param {'entries' | 'captures'} name
+   * @param {(id: number) => object} withPhoto what it belongs to, as it is with the photo
+   * @returns {Promise<number>} the photo's id */
+  async savePhoto(photo, name, withPhoto) {
+    let id = 0;
+    await this.#ofJob(['photos', name], photo.job_id, (tx) => {
+      tx.objectStore('photos').add(photo).onsuccess = (e) => {
+        id = /** @type {IDBRequest<number>} */ (e.target).result;
+        tx.objectStore(name).put(withPhoto(id));
+      };
+    });
+    return id;
   }
 
   /** @param {number[]} ids @returns {Promise<import('./types.js').Photo[]>} */
@@ -108,24 +177,6 @@ export class Store {
   /** @param {number} job_id @returns {Promise<import('./types.js').Photo[]>} oldest first */
   photosOf(job_id) {
     return this.#run('photos', 'readonly', (s) => s.index('job_id').getAll(job_id));
-  }
-
-  /** Puts in a whole job, or nothing of it. Numbers of photos and captures are those of the parts
-   * until the store gives its own.
-   * @param {{ job: any, captures: any[], entries: any[], photos: any[] }} parts
-   * @returns {Promise<number>} the job's number */
-  takeIn({ job, captures, entries, photos }) {
-    return new Promise((resolve, reject) => {
-      const names = ['jobs', 'captures', 'entries', 'photos'];
-      const tx = this.#db.transaction(names, 'readwrite', { durability: 'strict' });
-      let job_id = 0;
-      tx.oncomplete = () => resolve(job_id);
-      tx.onabort = () => reject(storeError(tx.error));
-      tx.objectStore('jobs').add({ ...blankJob(''), ...job }).onsuccess = (e) => {
-        job_id = /** @type {IDBRequest<number>} */ (e.target).result;
-        putIn(tx, job_id, { captures, entries, photos, tryout: this.tryout });
-      };
-    });
   }
 
   /** @returns {Promise<import('./types.js').Job[]>} all of them, deleted ones too */
@@ -144,10 +195,10 @@ export class Store {
    * @param {number} id @param {Partial<import('./types.js').Job>} patch */
   async saveJob(id, patch) {
     const changed_at = new Date().toISOString();
-    await this.#run('jobs', 'readwrite', (s) => {
-      const get = s.get(id);
-      get.onsuccess = () => s.put({ ...get.result, id, changed_at, ...patch });
-      return get;
+    await this.#ofJob([], id, (tx) => {
+      const jobs = tx.objectStore('jobs');
+      const get = jobs.get(id);
+      get.onsuccess = () => jobs.put({ ...get.result, changed_at, ...patch });
     });
   }
 
@@ -168,50 +219,6 @@ export class Store {
   }
 }
 
-/** Captures first, since photos are of them; then photos, since entries name them.
- * @param {IDBTransaction} tx @param {number} job_id
- * @param {{ captures: any[], entries: any[], photos: any[], tryout: boolean }} parts */
-function putIn(tx, job_id, { captures, entries, photos, tryout }) {
-  const [photoStore, captureStore] = [tx.objectStore('photos'), tx.objectStore('captures')];
-  /** @type {Map<number, number>} */ const photoIds = new Map();
-  const photo = (/** @type {number | null} */ id) => (id === null ? null : photoIds.get(id));
-  const kept = photos.filter((p) => p.sheet !== 'lower_end');
-  const blobOf = (/** @type {number | null} */ id) => photos.find((p) => p.id === id)?.blob ?? null;
-  let left = kept.length;
-  const rest = () => {
-    for (const { id: _, ...capture } of captures) {
-      const own = { ...capture, job_id, tryout, photo: blobOf(capture.photo) };
-      const add = captureStore.add({ ...own, photos: capture.photos.map(photo) });
-      add.onsuccess = () => {
-        for (const id of capture.photos) {
-          const { blob, at } = kept.find((p) => p.id === id);
-          const mine = { job_id, sheet: 'capture', about: String(add.result), at, blob };
-          photoStore.put({ ...mine, id: photo(id) });
-        }
-      };
-    }
-    for (const entry of entries)
-      tx.objectStore('entries').put({
-        ...entry,
-        job_id,
-        photos: entry.photos.map(photo),
-        ticks: Object.fromEntries(
-          Object.entries(entry.ticks).map(([id, tick]) => [
-            id,
-            { .../** @type {any} */ (tick), photo: photo(/** @type {any} */ (tick).photo) },
-          ]),
-        ),
-      });
-  };
-  if (left === 0) rest();
-  for (const { id, ...own } of kept)
-    photoStore.add({ ...own, job_id }).onsuccess = (e) => {
-      photoIds.set(id, /** @type {IDBRequest<number>} */ (e.target).result);
-      left -= 1;
-      if (left === 0) rest();
-    };
-}
-
 /** @param {{ tryout: boolean }} which */
 export async function openStore({ tryout }) {
   return new Store(await openDatabase(tryout ? NAMES.tryout : NAMES.job), tryout);
@@ -219,6 +226,10 @@ export async function openStore({ tryout }) {
 
 /** Asks the browser not to evict what is kept; its answer, or null where it can't be asked. */
 export async function askToKeep() {
-  const persist = navigator.storage?.persist?.bind(navigator.storage);
-  return persist ? persist().catch(() => false) : null;
+  const { storage } = navigator;
+  if (!storage?.persist) return null;
+  return storage
+    .persisted()
+    .then((kept) => kept || storage.persist())
+    .catch(() => false);
 }

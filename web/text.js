@@ -55,6 +55,8 @@ export const text = {
     all: 'All captures',
     jobs: 'All jobs',
     record: 'Record',
+    mayGo:
+      'This browser may throw saved jobs away when space is short: hand the record out when you leave.',
     again: 'Checked again',
     /** The order of the work. @type {Record<string, string>} */
     groups: {
@@ -380,10 +382,28 @@ export const text = {
   },
   storeErrors: {
     blocked:
-      'Not saved: this browser lets the page keep nothing (private window, or storage switched off). Open it in a normal window; write it down meanwhile.',
-    full: 'Not saved: the storage is full. Free some space on the phone, then try again; write it down meanwhile.',
-    failed: 'Not saved: the browser could not write it. Try again; write it down meanwhile.',
+      'Not saved: this browser lets the page keep nothing (private window, or storage switched off). Copy out what is here, and open the page in a normal window.',
+    full: 'Not saved: the storage is full. Free some space on the phone, then try again; copy out meanwhile.',
+    failed: 'Not saved: the browser could not write it. Try again; copy out meanwhile.',
     wrong_store: 'Not saved: a try-out capture can’t enter a real job.',
+    older_tab:
+      'Not saved: another tab holds an earlier version of this page. Close it, then try again; copy out meanwhile.',
+    newer:
+      'Not saved: the storage is of a newer version of this page. Copy out what is here, then load the page anew.',
+    evicted:
+      'Not saved: the browser threw its storage away or closed it. What is here is still in memory: try again, or copy it out before you close the page.',
+    gone: 'Not saved: this job was removed for good in another tab. Copy it out, or try again to make a new job of it.',
+    unloaded:
+      'A part of this page is missing: another tab put a newer version in force, or the browser threw it away. Load it anew.',
+    elsewhere:
+      'This job is open in another tab: one tab writes to it at a time. Close the other one, or go on here.',
+  },
+  /** Ways out. */
+  notKept: {
+    copyOut: 'Copy out what is here',
+    tryAgain: 'Try again',
+    reload: 'Load anew',
+    useHere: 'Go on here',
   },
   details: {
     title: 'Where ± comes from',

@@ -277,3 +277,92 @@ test('checked again: what has moved beyond both uncertainties, and what was not 
   assert.deepEqual(await axe(page), []);
   assert.deepEqual(faults, []);
 });
+
+/** How many of everything are in the store. */
+const counts = (page) =>
+  page.evaluate(
+    () =>
+      new Promise((done) => {
+        const open = indexedDB.open('plumbmark');
+        open.onsuccess = () => {
+          const names = ['jobs', 'captures', 'entries', 'photos'];
+          const tx = open.result.transaction(names);
+          const all = names.map((n) => tx.objectStore(n).count());
+          tx.oncomplete = () => {
+            open.result.close();
+            done(all.map((r) => r.result));
+          };
+        };
+      }),
+  );
+
+test('a deleted job is removed for good: asked, with what is lost; the others stay', async (t) => {
+  const { page, context, faults } = await open(t);
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61' });
+  const check = '[data-check="clear_top_mm"]';
+  await page.click(`${check} summary`);
+  const photo = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(900, 600);
+    canvas.getContext('2d').fillRect(0, 0, 300, 300);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
+    return [...new Uint8Array(await blob.arrayBuffer())];
+  });
+  await page.setInputFiles(`${check} input[type="file"]`, {
+    name: 'p.jpg',
+    mimeType: 'image/jpeg',
+    buffer: Buffer.from(photo),
+  });
+  await page.waitForSelector(`${check} .photos img`);
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.waitForSelector('[data-job="1"] small:text-matches("about \\\\d+ kB")');
+  await page.waitForSelector('text=/takes about [\\d.]+ [kM]B/');
+  await tap(page, 'new-job');
+  await page.waitForSelector('[data-screen="job_card"]');
+  await name(page, { vehicle: 'Carrier 12' });
+  await tap(page, 'open-job');
+  await tap(page, 'section-place');
+  await type(page, { top_mm: '88' });
+  await saved(page);
+  await page.goBack();
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await tap(page, 'delete');
+  await tap(page, 'do-delete');
+  // Open in another tab it is not removed.
+  const other = await context.newPage();
+  await other.goto(`${server.url}manifest.webmanifest`);
+  await other.evaluate(() => {
+    navigator.locks.request('plumbmark/job/1', () => new Promise(() => {}));
+  });
+  await tap(page, 'remove');
+  await tap(page, 'do-remove');
+  await page.waitForSelector(`text=${words.openElsewhere}`);
+  assert.deepEqual(await counts(page), [2, 0, 2, 1]);
+  await other.close();
+  await tap(page, 'remove');
+  await page.waitForSelector('text=/0 captures, 1 sheets .* 1 photos/');
+  await tap(page, 'keep-it');
+  assert.deepEqual(await counts(page), [2, 0, 2, 1], 'nothing without the second tap');
+  await tap(page, 'remove');
+  assert.equal(await tooWide(page), 0);
+  assert.deepEqual(await axe(page), []);
+  await tap(page, 'do-remove');
+  await page.waitForSelector('[data-screen="jobs"]');
+  assert.deepEqual(await counts(page), [1, 0, 1, 0]);
+  assert.deepEqual(await names(page), ['Carrier 12']);
+  // The one that is open goes too, and another one is begun.
+  await page.locator('[data-job="2"] button').click();
+  await tap(page, 'delete');
+  await tap(page, 'do-delete');
+  await tap(page, 'remove');
+  await tap(page, 'do-remove');
+  await page.waitForSelector('[data-job="3"]');
+  await again(page);
+  await toSection(page, 'place');
+  assert.equal(await page.inputValue('[data-name="top_mm"]'), '');
+  assert.deepEqual(await counts(page), [1, 0, 0, 0]);
+  assert.deepEqual(faults, []);
+});

@@ -6,7 +6,9 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { text } from '../../web/text.js';
 import { DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { toSection, type } from './plan-page.mjs';
 
 const still = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
 const PUMP = ['pump', ['tail'], { hold: 'long_edge', surface: 'round_body' }];
@@ -131,7 +133,7 @@ async function controlled(t) {
     for (const file of scripts) writeFileSync(join(dist, file), read(file).replace(old, fresh));
   };
   const script = scripts.find((file) => file !== 'sw.js');
-  return { ...b, old, fresh, renew, script };
+  return { ...b, dist, old, fresh, renew, script };
 }
 
 const waits = (page) =>
@@ -212,4 +214,76 @@ test('a new version found by opening the page is offered, and so it is after a r
   });
   await tap(page, 'update');
   await inForce(page, fresh, script);
+});
+
+test('a new version with a job open: what is half typed is not lost, and the old data opens in it', async (t) => {
+  const b = await controlled(t);
+  const { page, fresh, script, old } = b;
+  page.setDefaultTimeout(30_000);
+  await toSection(page, 'place');
+  await type(page, { top_mm: '61' });
+  await tap(page, 'tick-reach');
+  await page.fill('#t-reach-who', 'A. Fitter');
+  await page.fill('#t-reach-reason', 'half a sent');
+  await page.evaluate(() => {
+    window.mark = 1;
+  });
+  b.renew();
+  await page.evaluate(async () => {
+    await (await navigator.serviceWorker.getRegistration()).update();
+  });
+  await waits(page);
+  await page.locator('input[data-name="left_mm"]').pressSequentially('8');
+  await page.waitForTimeout(1000);
+  assert.ok(await page.isHidden('.update'), 'not while somebody types');
+  assert.equal(await page.evaluate(() => window.mark), 1, 'nothing reloaded by itself');
+  assert.equal(await page.inputValue('#t-reach-reason'), 'half a sent');
+  await page.click('[data-tick="reach"] [data-action="tick-reason"]');
+  await page.waitForSelector('[data-tick="reach"][data-done="yes"]');
+  await page.goBack();
+  await page.waitForSelector('.update:visible');
+  await tap(page, 'limits');
+  await page.fill('[id="f-pump_outlet-low_deg"]', '17');
+  assert.ok(await page.isHidden('.update'), 'nor where only "Save" keeps it');
+  await tap(page, 'save-limits');
+  await page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
+  await page.goBack();
+  await tap(page, 'section-place');
+  // The last letter, and the tap before its pause is over.
+  await page.locator('input[data-name="left_mm"]').press('End');
+  await page.keyboard.press('0');
+  await page.evaluate(() => history.back());
+  await tap(page, 'update');
+  await inForce(page, fresh, script);
+  assert.notEqual(old, fresh);
+  await toSection(page, 'place');
+  assert.equal(await page.inputValue('input[data-name="top_mm"]'), '61');
+  assert.equal(await page.inputValue('input[data-name="left_mm"]'), '80');
+  assert.equal(await page.getAttribute('[data-tick="reach"]', 'data-done'), 'yes');
+  await page.goBack();
+  await tap(page, 'record');
+  await page.waitForFunction(() => document.querySelector('[data-name="sha256"]')?.textContent);
+});
+
+test('another tab put a new version in force: this one says that a part of it is missing', async (t) => {
+  const b = await controlled(t);
+  const { page, context, renew, server } = b;
+  const other = await context.newPage();
+  await other.goto(server.url);
+  await other.waitForSelector('[data-screen="start"]');
+  // Parts of the new version have other names: the old ones are nowhere any more.
+  renew();
+  const chunk = readdirSync(b.dist).find((file) => /^plan-.*\.js$/.test(file));
+  rmSync(join(b.dist, chunk));
+  const worker = join(b.dist, 'sw.js');
+  const without = readFileSync(worker, 'utf8').replace(`"${chunk}",`, '').replace(`,"${chunk}"`, '');
+  writeFileSync(worker, without);
+  await other.evaluate(async () => {
+    await (await navigator.serviceWorker.getRegistration()).update();
+  });
+  await other.waitForSelector('.update:visible');
+  await Promise.all([other.waitForEvent('load'), tap(other, 'update')]);
+  await tap(page, 'tape');
+  await page.waitForSelector(`.notice .trouble:text-is("${text.storeErrors.unloaded}")`);
+  await page.waitForSelector('[data-action="reload"]');
 });

@@ -71,4 +71,7 @@ export const tooWide = (page) =>
   page.evaluate(() => Math.max(0, document.documentElement.scrollWidth - innerWidth));
 
 /** Waits until everything typed is in the store. */
-export const saved = (page) => page.waitForSelector('[data-saved="yes"]', { state: 'attached' });
+export const saved = (page) =>
+  page.waitForFunction(
+    () => document.querySelector('[data-saved="yes"]') && !document.querySelector('[data-saved="saving"]'),
+  );

@@ -1,23 +1,17 @@
 // What the page says is saved is saved: through a killed browser, and never where it was refused.
 
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
-import { chromium } from 'playwright-core';
 import { text } from '../../web/text.js';
 import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { launchToKill, randomOf, ROUNDS, SEED, stored } from './kill.mjs';
 
 const G = 9.80665;
-const ROUNDS = Number(process.env.PLUMBMARK_KILLS ?? 10);
-const SEED = Number(process.env.PLUMBMARK_SEED ?? Date.now() % 1_000_000);
-const PATH = process.env.PLUMBMARK_CHROMIUM ?? '/usr/bin/chromium';
-const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run'];
 
-process.once('SIGTERM', () => process.exit(1));
 let server;
 before(async () => {
   server = await serve();
@@ -27,80 +21,6 @@ after(async () => {
   await Promise.all(opened.map((b) => b.close()));
   await server.kill();
 });
-
-/** A small generator, so that a round that failed can be run again. */
-function randomOf(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-/** A browser that is nobody's child but ours, so that all of it can be killed at once. */
-async function launchToKill(profile) {
-  const portFile = join(profile, 'DevToolsActivePort');
-  for (const left of ['DevToolsActivePort', 'SingletonLock', 'SingletonCookie', 'SingletonSocket'])
-    rmSync(join(profile, left), { force: true });
-  const flags = [...FLAGS, `--user-data-dir=${profile}`, '--remote-debugging-port=0', 'about:blank'];
-  const child = spawn(PATH, flags, { detached: true, stdio: 'ignore' });
-  const gone = new Promise((done) => child.once('exit', done));
-  const end = () => {
-    try {
-      process.kill(-child.pid, 'SIGKILL');
-    } catch {
-      // Nobody of the group is left.
-    }
-  };
-  // Not our group: it would outlive a run that is stopped.
-  process.once('exit', end);
-  const kill = async () => {
-    process.off('exit', end);
-    end();
-    await gone;
-  };
-  try {
-    let port;
-    for (let i = 0; i < 200 && !port; i += 1) {
-      await wait(50);
-      try {
-        port = readFileSync(portFile, 'utf8').match(/^(\d+)\n/)?.[1];
-      } catch {
-        // Not written yet.
-      }
-    }
-    assert.ok(port, 'the browser opened its port');
-    const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
-    const context = browser.contexts()[0];
-    return { context, page: context.pages()[0] ?? (await context.newPage()), kill };
-  } catch (error) {
-    await kill();
-    throw error;
-  }
-}
-
-/** All that a database's store holds, read beside the page's own code. Photos are left out. */
-const stored = (page, database, store = 'captures') =>
-  page.evaluate(
-    ([database, store]) =>
-      new Promise((done, fail) => {
-        const open = indexedDB.open(database);
-        // Asking must not make what was not there.
-        open.onupgradeneeded = () => open.transaction.abort();
-        open.onerror = () => done([]);
-        open.onsuccess = () => {
-          const all = open.result.transaction(store).objectStore(store).getAll();
-          all.onerror = () => fail(all.error);
-          all.onsuccess = () => {
-            open.result.close();
-            done(all.result.map((c) => ({ ...c, photo: null })));
-          };
-        };
-      }),
-    [database, store],
-  );
 
 async function toPump(page) {
   const up = upFor('long_edge', 22);
@@ -226,11 +146,11 @@ describe('what is kept', () => {
         throw new DOMException('refused', 'SecurityError');
       };
     });
-    assert.equal(await b.page.textContent('#strip .notice[role="alert"]'), text.storeErrors.blocked);
+    assert.equal(await b.page.textContent('.notice[role="alert"] .trouble'), text.storeErrors.blocked);
     await toPump(b.page);
     assert.equal(await b.page.getAttribute('.slot .verdict', 'data-verdict'), 'within');
     await captureNotSaved(b.page, text.storeErrors.blocked);
-    assert.equal(await b.page.locator('#strip .notice').count(), 1, 'told once');
+    assert.equal(await b.page.locator('.notice .trouble').count(), 1, 'told once');
     assert.deepEqual(b.faults, []);
   });
 
@@ -299,7 +219,8 @@ describe('what is kept', () => {
     await tap(b.page, 'capture');
     await b.page.waitForSelector('.saved:not([data-saved="no"])');
     const writes = await b.page.evaluate(() => window.writes);
-    assert.deepEqual([...new Set(writes.map(([name]) => name))].sort(), ['captures', 'jobs', 'kept']);
+    const names = new Set(writes.flatMap(([names]) => names));
+    assert.deepEqual([...names].sort(), ['captures', 'jobs', 'kept']);
     for (const write of writes) assert.deepEqual(write.slice(1), ['strict', 'strict']);
   });
 });

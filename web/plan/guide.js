@@ -132,7 +132,7 @@ export function guide(ctx, { at = 0 }) {
     if (field.endsWith('.reason'))
       cards.find((c) => field.startsWith(`${c.asked.line.id}.`))?.askReason();
     if (fields.complain(field, words)) return say(state, t.seeField);
-    const stored = /** @type {Record<string, string>} */ (ctx.text.storeErrors)[error.code];
+    const stored = error.code && ctx.storeWords(error);
     // A line of another step, by its own name.
     const [id] = field.split('.');
     const named = bounds[id]?.label ?? /** @type {Record<string, string>} */ (ctx.text.checks)[id];

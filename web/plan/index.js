@@ -5,6 +5,7 @@ import { again } from '../record/again.js';
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
 import { record } from '../record/record.js';
+import { copyOut, tryAgain } from '../record/rescue.js';
 import { limits } from '../screens/limits.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -44,9 +45,21 @@ const FUEL = ['tank', 'fuel_run', 'fuel_pressure', 'prime', 'burn'];
  * signatures. */
 const RECORDS = ['job', 'start', 'signatures'];
 
+/** What is in the store of the job that is open. @param {Context} ctx */
+async function entriesOf(ctx) {
+  try {
+    return (await ctx.store?.entries(ctx.job.id)) ?? [];
+  } catch (error) {
+    // What could not be read is there all the same: a blank sheet must not be written over it.
+    ctx.dropStore(/** @type {any} */ (error));
+    return [];
+  }
+}
+
 /** What the context has while this half is loaded. */
 export class Plan {
   words = words;
+  rescue = { copyOut, tryAgain };
   screens = {
     guide,
     job,
@@ -78,6 +91,7 @@ export class Plan {
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),
   };
   /** @type {Map<string, Kept>} */ #kept = new Map();
+  /** The newest time in the job. */ #newest = '';
 
   /** @param {Core} core */
   constructor(core) {
@@ -87,9 +101,47 @@ export class Plan {
   /** Takes over what the store holds. @param {Context} ctx */
   static async open(ctx) {
     const plan = new Plan(await Core.load());
+    const entries = await entriesOf(ctx);
     const names = [...catalogue.sheets.map((s) => s.name), ...RECORDS];
-    for (const name of names) plan.#kept.set(name, await Kept.open(ctx, name));
+    for (const name of names) plan.#kept.set(name, Kept.of(ctx, name, entries));
+    const times = [...entries.map((e) => e.changed_at), ...ctx.captures.map((c) => c.taken_at)];
+    plan.#newest = times.reduce((a, b) => (a > b ? a : b), '');
     return plan;
+  }
+
+  get kept() {
+    return [...this.#kept.values()];
+  }
+
+  /** A time that has been. One before the newest so far says that the clock was set back: that stays
+   * in the job. @param {string} at ISO 8601 */
+  passed(at) {
+    if (at >= this.#newest) {
+      this.#newest = at;
+      return;
+    }
+    const job = this.keptOf('job');
+    const { typed } = job.record;
+    if (this.#newest <= (typed.clock_from ?? '')) return;
+    Object.assign(typed, { clock_from: this.#newest, clock_to: at });
+    job.changed(true);
+  }
+
+  /** Whether something is not in the store. */
+  get unsaved() {
+    return this.kept.some((kept) => kept.unsaved);
+  }
+
+  /** Writes what waits for a pause in typing. */
+  flush() {
+    return Promise.all(this.kept.map((kept) => kept.flush()));
+  }
+
+  /** Writes what the store has not taken. @param {Context} ctx */
+  saveAll(ctx) {
+    const left = this.kept.filter((kept) => kept.unsaved);
+    for (const kept of left) kept.store = ctx.store;
+    return Promise.all(left.map((kept) => kept.save()));
   }
 
   /** What was typed into a sheet. @param {string} name */
@@ -99,7 +151,7 @@ export class Plan {
 
   /** Whether anything was typed or ticked. */
   get touched() {
-    return [...this.#kept.values()].some(({ record }) => record.changed_at !== '');
+    return this.kept.some(({ record }) => record.changed_at !== '');
   }
 
   /** The job as it stands. @param {Context} ctx */

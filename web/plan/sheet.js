@@ -63,8 +63,7 @@ export class SheetForm {
     this.state = h('p', { class: 'summary', role: 'status', 'data-sheet-state': name });
     this.answers = new Answers(this);
     this.working = new Working(this);
-    this.kept.onState = (state) => this.#tellSaved(state);
-    this.saved = h('span', { class: 'saved', 'data-saved': record.changed_at ? 'yes' : 'no' });
+    this.saved = this.kept.mark();
   }
 
   #useSystem() {
@@ -254,21 +253,6 @@ export class SheetForm {
   #problem(problem, low, high, slip) {
     const t = this.ctx.plan.words;
     return (t.problems[problem] ?? t.problems.contradiction)(low, high, t.slips[slip]);
-  }
-
-  /** @param {'saving' | 'saved' | Error} state */
-  #tellSaved(state) {
-    const { text } = this.ctx;
-    if (state instanceof Error) {
-      const code = /** @type {any} */ (state).code;
-      this.saved.dataset.saved = 'no';
-      return say(
-        this.saved,
-        /** @type {any} */ (text.storeErrors)[code] ?? text.storeErrors.failed,
-      );
-    }
-    this.saved.dataset.saved = state === 'saved' ? 'yes' : 'no';
-    say(this.saved, text.captured[state]);
   }
 
   /** A value as a field would show it. @param {number} value @param {string} unit */

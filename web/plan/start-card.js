@@ -110,6 +110,7 @@ export function startCard(ctx) {
     [
       h('p', {}, words.lead),
       ...Object.entries(words.fields).map(field),
+      h('p', { class: 'source' }, start.kept.mark()),
       h('p', { class: 'source' }, words.paper),
       card,
     ],

@@ -67,9 +67,11 @@ const STOPS = { co: ['co_check', 'co_rise_ppm'], starts: ['started', 'starts_in_
 /** Codes of core's: what was told of a step. */
 const TOLD = { open: 0, done: 1, skipped: 2, before_stop: 3 };
 
-/** Whole days from today to a date, by the calendar; NaN where it is none. @param {string} date */
-function daysLeft(date) {
-  const now = new Date();
+/** Whole days from today to a date, by the calendar; NaN where it is none.
+ * @param {string} date @param {string} [known] a time that has been: a clock set back makes no
+ *   alarm younger */
+function daysLeft(date, known) {
+  const now = new Date(Math.max(Date.now(), known ? Date.parse(known) : 0));
   const today = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate());
   return Math.round((Date.parse(date) - today) / 86_400_000);
 }
@@ -133,7 +135,8 @@ export class Start {
     const x = inputs.map(({ name }) =>
       STEPS.includes(name) ? this.told(name) : this.#borneOut(name),
     );
-    const days = this.record.rows.map((row) => daysLeft(row.typed.expires ?? ''));
+    const known = this.ctx.plan.keptOf('job').record.typed.clock_from;
+    const days = this.record.rows.map((row) => daysLeft(row.typed.expires ?? '', known));
     const all = [...x, ...days];
     const worked = work(
       this.ctx,
@@ -196,17 +199,18 @@ export class Start {
     play('beyond');
   }
 
-  /** What is read anew: it stays with the stop, and its fields are empty again. */
-  #takeReadings() {
+  /** What is read anew: it stays with the stop, and its fields are empty again. @param {Stop} stop */
+  #takeReadings(stop) {
     const co = this.ctx.plan.keptOf('co_check');
     const started = this.ctx.plan.keptOf('started');
-    const readings = { co: co.record.rows, started: started.record.typed };
+    stop.readings = { co: co.record.rows, started: started.record.typed };
+    // First: a page that dies in between must not have emptied what nothing else keeps.
+    this.kept.changed(true);
     co.record.rows = [];
     delete co.record.typed.outdoor_ppm;
     started.record.typed = {};
     co.changed(true);
     started.changed(true);
-    return readings;
   }
 
   /** @param {string} what @param {Omit<WentOn, 'at'>} words */
@@ -214,9 +218,8 @@ export class Start {
     const { stop } = this;
     if (!stop) return;
     stop.what = what;
-    stop.readings = this.#takeReadings();
     stop.went_on = { ...words, at: new Date().toISOString() };
+    this.#takeReadings(stop);
     this.ctx.keep({ who: words.who });
-    this.kept.changed(true);
   }
 }

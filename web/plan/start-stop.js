@@ -61,7 +61,7 @@ export function stopScreen(start, onGoOn) {
       who.el,
       why.el,
       found.el,
-      h('p', { class: 'source' }, t.anew),
+      h('p', { class: 'source' }, t.anew, ' ', start.kept.mark()),
       trouble,
       button(t.resume, 'resume', resume, 'row'),
     ],

@@ -117,6 +117,7 @@ class Screen {
         this.summary,
         h('p', { class: 'caution' }, words.watch),
         id ? this.#card(id) : h('p', { class: 'lead' }, words.allTold),
+        h('p', { class: 'source' }, this.start.kept.mark()),
         h('details', { open: id === STEPS[0] }, h('summary', {}, words.cautionsTitle), cautions),
         pastStops(this.start),
         ...ways(this.start),

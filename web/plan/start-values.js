@@ -85,7 +85,8 @@ function keeper(start) {
     list.replaceChildren(...baselines(start));
     list.scrollIntoView();
   };
-  return { nodes: [who.el, trouble, list], button: button(t.keep, 'keep-baseline', keep) };
+  const saved = h('p', { class: 'source' }, start.kept.mark());
+  return { nodes: [who.el, trouble, list, saved], button: button(t.keep, 'keep-baseline', keep) };
 }
 
 /** @param {Context} ctx */

@@ -16,9 +16,11 @@ import { clock } from '../units.js';
 export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
   const el = h('div', { class: 'tick card', 'data-tick': id });
   /** @param {string} reason @param {number | null} photo @param {string} who */
-  const set = (reason, photo, who) => {
+  const put = (reason, photo, who) => {
     kept.record.ticks[id] = { who, at: new Date().toISOString(), reason, photo };
-    kept.changed(true);
+  };
+  /** @param {string} who */
+  const done = (who) => {
     ctx.keep({ who });
     show();
   };
@@ -37,7 +39,12 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
       return who.value();
     };
     const { parts, ask: photo } = camera(ctx, t.byPhoto, async (blob) => {
-      if (named()) set('', await keepPhoto(ctx, kept.record.key, id, blob), who.value());
+      if (!named()) return;
+      await keepPhoto(ctx, kept.owner, id, blob, (photo) => {
+        put('', photo, who.value());
+        return () => delete kept.record.ticks[id];
+      });
+      done(who.value());
     });
     const byPhoto = button(t.byPhoto, 'tick-photo', () => named() && photo(), 'row');
     const byReason = button(
@@ -45,7 +52,11 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
       'tick-reason',
       () => {
         if (!named()) return;
-        if (reason.value()) return set(reason.value(), null, who.value());
+        if (reason.value()) {
+          put(reason.value(), null, who.value());
+          kept.changed(true);
+          return done(who.value());
+        }
         trouble.textContent = t.needsReason;
         trouble.hidden = false;
       },
@@ -62,15 +73,16 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
     );
   };
   const show = () => {
-    const done = kept.record.ticks[id];
-    el.dataset.done = done ? 'yes' : 'no';
+    const seen = kept.record.ticks[id];
+    el.dataset.done = seen ? 'yes' : 'no';
     const mark = h(
       'strong',
       { class: 'verdict', 'data-verdict': 'unchecked' },
-      done ? t.seen : t.open,
+      seen ? t.seen : t.open,
     );
-    const how = done && h('p', { class: 'source' }, t.by(done.who, clock(done.at), done.reason));
-    const act = done
+    const by = seen && t.by(seen.who, clock(seen.at), seen.reason);
+    const how = by && h('p', { class: 'source' }, by, ' ', kept.mark());
+    const act = seen
       ? button(t.takeBack, `untick-${id}`, takeBack, 'lesser')
       : button(t.tick, `tick-${id}`, ask, 'row');
     el.replaceChildren(h('p', {}, statement), mark, ...(how ? [how] : []), act);

@@ -5,6 +5,7 @@ import { frame } from '../screens/frame.js';
 import { words } from '../words/jobs.js';
 import { buildRecord } from './build.js';
 import { nameOf } from './jobs.js';
+import { contentOf, removeJob } from './whole-job.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Job} Job */
@@ -15,6 +16,17 @@ const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installe
  * @param {import('./rows.js').CheckRow} check */
 const told = ({ id, what, value, u, unit, at }) =>
   value === null || u === null ? [] : [{ id, what, value, u, unit, at }];
+
+/** Removes a job with everything of it. @param {Context} ctx @param {number} id
+ * @returns {Promise<boolean>} false where another tab has it open */
+async function removeForGood(ctx, id) {
+  // What waits for a pause must not come after.
+  await ctx.settle();
+  const store = ctx.stored();
+  const done = await ctx.hold.alone(ctx.lockOf(id), () => removeJob(store, id));
+  if (done && ctx.job.id === id) await ctx.open(ctx.tryout);
+  return done;
+}
 
 /** @param {Context} ctx @param {{ job: Job, note?: string }} params */
 export function jobCard(ctx, { job, note }) {
@@ -79,11 +91,33 @@ export function jobCard(ctx, { job, note }) {
       button(words.keepIt, 'keep-it', show, 'row'),
     );
   };
+  const remove = async () => {
+    try {
+      if (await removeForGood(ctx, job.id)) return ctx.go('jobs');
+      tell(words.openElsewhere);
+    } catch (error) {
+      tell(ctx.storeWords(error));
+    }
+    show();
+  };
+  const askForGood = async () => {
+    try {
+      const content = await contentOf(ctx.stored(), job.id);
+      acts.replaceChildren(
+        h('p', { class: 'caution' }, words.askForGood(content)),
+        button(words.doForGood, 'do-remove', remove, 'row'),
+        button(words.keepIt, 'keep-it', show, 'row'),
+      );
+    } catch (error) {
+      tell(ctx.storeWords(error));
+    }
+  };
   const show = () => {
     const away = now.deleted_at
       ? [
           h('p', { class: 'caution' }, words.isDeleted),
           button(words.putBack, 'put-back', () => keep({ deleted_at: null }), 'row'),
+          button(words.forGood, 'remove', askForGood, 'row'),
         ]
       : [
           button(words.again, 'check-again', again, 'row'),

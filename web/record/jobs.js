@@ -6,6 +6,7 @@ import { day } from '../units.js';
 import { words } from '../words/jobs.js';
 import { words as recordWords } from '../words/record.js';
 import { readRecord, takeIn } from './take-in.js';
+import { contentOf } from './whole-job.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Job} Job */
@@ -24,9 +25,15 @@ function matches(job, wanted) {
     .every((word) => text.toLowerCase().includes(word));
 }
 
-/** @param {Context} ctx @param {Job} job */
-function row(ctx, job) {
-  const sub = [job.heater, job.customer, words.changed(day(job.changed_at))].filter(Boolean);
+/** @param {Context} ctx @param {Job} job @param {Map<number, number>} sizes bytes, by job */
+function row(ctx, job, sizes) {
+  const bytes = sizes.get(job.id);
+  const sub = [
+    job.heater,
+    job.customer,
+    words.changed(day(job.changed_at)),
+    bytes && words.about(bytes),
+  ].filter(Boolean);
   return h(
     'li',
     { 'data-job': job.id },
@@ -44,10 +51,11 @@ function row(ctx, job) {
   );
 }
 
-/** A list under its title, a tap deeper. @param {Context} ctx @param {string} title @param {Job[]} jobs */
-function away(ctx, title, jobs) {
+/** A list under its title, a tap deeper.
+ * @param {string} title @param {Job[]} jobs @param {(job: Job) => Node} line */
+function away(title, jobs, line) {
   if (!jobs.length) return null;
-  const list = h('ul', { class: 'rows' }, ...jobs.map((j) => row(ctx, j)));
+  const list = h('ul', { class: 'rows' }, ...jobs.map(line));
   return h('details', {}, h('summary', {}, `${title} (${jobs.length})`), list);
 }
 
@@ -62,24 +70,27 @@ export function jobs(ctx) {
   });
   const lists = h('div', {});
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
+  const room = h('p', { class: 'source' });
   /** @type {Job[]} */ let all = [ctx.job];
+  /** @type {Map<number, number>} */ const sizes = new Map();
+  const line = (/** @type {Job} */ job) => row(ctx, job, sizes);
   const show = () => {
     const found = all.filter((j) => matches(j, search.value)).reverse();
     const here = found.filter((j) => !j.archived_at && !j.deleted_at);
     lists.replaceChildren(
       ...[
         here.length
-          ? h('ul', { class: 'rows' }, ...here.map((j) => row(ctx, j)))
+          ? h('ul', { class: 'rows' }, ...here.map(line))
           : h('p', { class: 'missing' }, words.none),
         away(
-          ctx,
           words.archived,
           found.filter((j) => j.archived_at && !j.deleted_at),
+          line,
         ),
         away(
-          ctx,
           words.deleted,
           found.filter((j) => j.deleted_at),
+          line,
         ),
       ].filter((el) => el !== null),
     );
@@ -104,6 +115,7 @@ export function jobs(ctx) {
       if (!file) return;
       trouble.hidden = true;
       try {
+        await ctx.mayLeave();
         const { record, sound } = await readRecord(ctx, file);
         const id = await takeIn(ctx, record);
         await ctx.openJob(id);
@@ -117,13 +129,19 @@ export function jobs(ctx) {
     },
   });
   show();
-  ctx.store
-    ?.jobs()
-    .then((jobs) => {
-      all = jobs;
-      show();
-    })
-    .catch(() => {});
+  const measure = async () => {
+    const store = ctx.stored();
+    all = await store.jobs();
+    show();
+    for (const { id } of all) sizes.set(id, (await contentOf(store, id)).bytes);
+    show();
+    const { usage } = (await navigator.storage?.estimate?.()) ?? {};
+    if (usage) room.textContent = words.all(usage);
+  };
+  measure().catch((error) => {
+    trouble.textContent = ctx.storeWords(error);
+    trouble.hidden = false;
+  });
   return frame(
     ctx,
     'jobs',
@@ -132,6 +150,7 @@ export function jobs(ctx) {
       trouble,
       h('div', { class: 'field' }, h('label', { for: 'f-search' }, words.search), search),
       lists,
+      room,
       input,
       button(recordWords.bringIn, 'bring-in', () => input.click(), 'row'),
     ],

@@ -19,7 +19,7 @@ import { signatureField } from './signature.js';
 
 /** A file's name without what file systems dislike. @param {Context} ctx
  * @param {Awaited<ReturnType<typeof buildRecord>>} record @param {string} end */
-function fileName(ctx, { job }, end) {
+export function fileName(ctx, { job }, end) {
   const name = nameOf(ctx.job)
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '')

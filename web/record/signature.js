@@ -39,7 +39,7 @@ export function signatureField(ctx, who) {
   const when = h('p', { class: 'source' });
   const show = () => {
     const at = typed[`${who}_at`];
-    when.textContent = at ? t.at(clock(at)) : t.empty;
+    when.replaceChildren(at ? t.at(clock(at)) : t.empty, ' ', kept.mark());
   };
   const keep = (/** @type {string} */ strokes) => {
     if (strokes) [typed[who], typed[`${who}_at`]] = [strokes, new Date().toISOString()];

@@ -7,6 +7,7 @@ import { words } from '../words/record.js';
 import { checksum } from './canonical.js';
 import { schema, FORMAT, VERSION } from './schema.js';
 import { shaped } from './shape.js';
+import { putJob } from './whole-job.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -68,14 +69,14 @@ export async function readRecord(ctx, file) {
 /** Takes it in as a job of its own. @param {Context} ctx @param {any} record @returns {Promise<number>}
  * the job's number */
 export async function takeIn(ctx, record) {
-  if (!ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
+  const store = ctx.stored();
   const { tryout, ...job } = record.job;
   if (tryout !== ctx.tryout) throw new Error(tryout ? words.tryout : words.notTryout);
   const photos = record.photos.map((/** @type {any} */ { jpeg_base64, ...photo }) => ({
     ...photo,
     blob: jpeg(jpeg_base64),
   }));
-  return ctx.store.takeIn({
+  return putJob(store, {
     job: { ...job, limits: record.limits },
     captures: record.captures,
     entries: record.entries,

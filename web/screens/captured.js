@@ -92,11 +92,16 @@ function nextPart(ctx, part) {
 /** Photos belong to what is kept. @param {Context} ctx @param {Capture} capture */
 function capturePhotos(ctx, capture) {
   const photos = capture.photos ?? [];
-  const changed = () => {
-    capture.photos = photos;
-    return ctx.store?.updateCapture(capture);
+  const value = () => Object.assign(capture, { photos });
+  const changed = () => ctx.write((store) => store.updateCapture(capture));
+  const owner = {
+    sheet: 'capture',
+    photos,
+    name: /** @type {const} */ ('captures'),
+    value,
+    changed,
   };
-  return photosOf(ctx, { sheet: 'capture', photos, changed }, String(capture.id));
+  return photosOf(ctx, owner, String(capture.id));
 }
 
 /** @param {Context} ctx @param {{ capture: Capture }} params */
@@ -144,15 +149,13 @@ export function captured(ctx, { capture }) {
     follow(kept) {
       kept.then(
         (saved) => {
-          capture.id = saved.id;
           offerPhotos();
           state.textContent = t.saved;
           state.dataset.saved = String(saved.id);
         },
         (error) => {
           state.textContent = '';
-          const code = /** @type {keyof typeof ctx.text.storeErrors} */ (error.code ?? 'failed');
-          trouble.textContent = ctx.text.storeErrors[code] ?? ctx.text.storeErrors.failed;
+          trouble.textContent = ctx.storeWords(error);
           trouble.hidden = false;
         },
       );

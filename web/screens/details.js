@@ -76,7 +76,7 @@ function counts(ctx, capture) {
     try {
       if (overruled) capture.overruled = overruled;
       else delete capture.overruled;
-      await ctx.store?.updateCapture(capture);
+      await ctx.write((store) => store.updateCapture(capture));
       show();
     } catch (error) {
       el.append(h('p', { class: 'trouble', role: 'alert' }, ctx.storeWords(error)));

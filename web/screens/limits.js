@@ -194,7 +194,7 @@ export function limits(ctx) {
         ? [error.field, error.message]
         : fieldAndWords(String(error.message));
     if (form.fields.complain(field, words)) return tell(t.wrongField);
-    const stored = /** @type {Record<string, string>} */ (ctx.text.storeErrors)[error.code];
+    const stored = error.code && ctx.storeWords(error);
     tell(stored ?? t.refused(String(error.message)));
   };
   const file = h('input', {

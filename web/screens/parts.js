@@ -127,6 +127,9 @@ export function parts(ctx, { note: said } = {}) {
       path,
       note,
       list,
+      ctx.settings.persisted === false && !ctx.tryout
+        ? h('p', { class: 'source', 'data-kept-by': 'chance' }, t.mayGo)
+        : null,
       h(
         'nav',
         { class: 'row' },

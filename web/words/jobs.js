@@ -1,5 +1,9 @@
 // Words of the list of jobs.
 
+/** @param {number} bytes */
+const size = (bytes) =>
+  bytes < 1e5 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+
 export const words = {
   title: 'Jobs',
   search: 'Search: vehicle, heater, customer, date',
@@ -31,4 +35,14 @@ export const words = {
   keepIt: 'No, keep it',
   isDeleted: 'This job is deleted.',
   putBack: 'Put it back',
+  forGood: 'Remove for good',
+  /** @param {{ captures: number, entries: number, photos: number, bytes: number }} content */
+  askForGood: ({ captures, entries, photos, bytes }) =>
+    `Remove this job for good? ${captures} captures, ${entries} sheets with what was typed and seen, ${photos} photos are lost (about ${size(bytes)}). Nothing brings them back; a record that was handed out stays.`,
+  doForGood: 'Yes, remove it for good',
+  openElsewhere: 'This job is open in another tab. Close that one first.',
+  /** @param {number} bytes */
+  about: (bytes) => `about ${size(bytes)}`,
+  /** @param {number} bytes */
+  all: (bytes) => `Everything kept here, this page too, takes about ${size(bytes)}.`,
 };

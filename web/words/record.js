@@ -9,6 +9,8 @@ export const words = {
     'A verdict holds for the moment of its reading, within the uncertainty beside it.',
     'The checksum finds a slip in copying. It does not show who wrote the record, nor that nobody changed it on purpose.',
   ],
+  clockBack:
+    'Times are those of the device, and its clock was set back in the course of this job: some are out of order. Captures stand in the order in which they were taken.',
   sum: 'Checksum',
   handOver: 'Hand it over',
   table: 'A table for a fleet (CSV)',
@@ -54,6 +56,7 @@ export const words = {
   notJson: 'This file is no record: it is cut short, or no JSON.',
   notRecord: 'This file is no record of this page.',
   newer: 'This record was written by a newer version of the page. Update the page first.',
+  photoGone: 'seen on a photo that was lost with the browser’s storage',
   badPhoto: 'A photo in this record is missing or no JPEG.',
   tryout: 'This record is of the try-out. Open the try-out to look at it.',
   notTryout: 'This record is of a real job. Leave the try-out to look at it.',

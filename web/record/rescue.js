@@ -1,0 +1,36 @@
+// The ways out where the store takes nothing: what is in memory goes into a file, or into the store
+// once it opens again.
+
+import { handOut } from '../exchange.js';
+import { openStore } from '../store.js';
+import { buildRecord, bytesOf } from './build.js';
+import { fileName } from './record.js';
+import { takeIn } from './take-in.js';
+
+/** @typedef {import('../context.js').Context} Context */
+
+/** A record of what is here, saved or not. @param {Context} ctx */
+export async function copyOut(ctx) {
+  const record = await buildRecord(ctx);
+  handOut(fileName(ctx, record, 'json'), 'application/json', bytesOf(record));
+}
+
+/** Writes what is not written. Where the job is not in the store any more, it becomes one of its own
+ * beside what is there. @param {Context} ctx */
+export async function tryAgain(ctx) {
+  const { job } = ctx;
+  // Before the store is there: a job of the same number may be somebody else's.
+  const record = await buildRecord(ctx);
+  const store = ctx.store ?? (await openStore({ tryout: ctx.tryout }));
+  const there = (await store.jobs()).some(
+    (j) => j.id === job.id && j.created_at === job.created_at,
+  );
+  ctx.useStore(store);
+  if (there) return ctx.saveLeft();
+  // Nothing was done meanwhile: what the store has is opened.
+  const some = record.captures.length + record.entries.length > 0 || job.limits !== null;
+  const id = some ? await takeIn(ctx, record) : ctx.settings.job;
+  await ctx.keep({ job: id });
+  await ctx.open(ctx.tryout, id);
+  ctx.showAgain();
+}
