@@ -1,12 +1,13 @@
 // What every screen is given: the core, the store, the job that is open, the way from screen to
 // screen.
 
+import { openStore } from './carrier.js';
 import { blankJob } from './database.js';
 import { h } from './dom.js';
 import { listen } from './phone.js';
 import { allChecks, worstFirst } from './sentences.js';
 import { play } from './sound.js';
-import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
+import { askToKeep, FIRST_SETTINGS } from './store.js';
 import { text } from './text.js';
 import { version } from './version.js';
 import { keepAwake, letSleep } from './wake.js';
@@ -114,8 +115,10 @@ export class Context {
 
   /** @param {Partial<import('./types.js').Job>} patch @param {number} [id] the open one's until told */
   async keepJob(patch, id = this.job.id) {
-    if (id === this.job.id) this.job = { ...this.job, ...patch };
-    await this.#stored().saveJob(id, patch);
+    // One time for what is shown and what is stored.
+    const changed = { changed_at: new Date().toISOString(), ...patch };
+    if (id === this.job.id) this.job = { ...this.job, ...changed };
+    await this.#stored().saveJob(id, changed);
   }
 
   /** What a store's refusal means. @param {any} error */
