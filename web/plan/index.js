@@ -97,9 +97,14 @@ export class Plan {
     return /** @type {Kept} */ (this.#kept.get(name));
   }
 
+  /** Everything that was typed or ticked, as it is on the screen. */
+  get records() {
+    return [...this.#kept.values()].map(({ record }) => record);
+  }
+
   /** Whether anything was typed or ticked. */
   get touched() {
-    return [...this.#kept.values()].some(({ record }) => record.changed_at !== '');
+    return this.records.some(({ changed_at }) => changed_at !== '');
   }
 
   /** The job as it stands. @param {Context} ctx */
