@@ -17,6 +17,9 @@ export async function freshCore(name) {
   return { pkg, memory };
 }
 
+/** Opened again with every change of the job. @type {Map<boolean, IDBDatabase>} */
+const passing = new Map();
+
 /** The kept store; where the browser refuses it, one that lasts as long as the page.
  * @param {{ tryout: boolean }} which */
 export async function openStore(which) {
@@ -24,7 +27,9 @@ export async function openStore(which) {
     return await openKept(which);
   } catch {
     forget();
-    return new Store(memoryDatabase(), which.tryout);
+    const database = passing.get(which.tryout) ?? memoryDatabase();
+    passing.set(which.tryout, database);
+    return new Store(database, which.tryout);
   }
 }
 

@@ -3,7 +3,7 @@
 
 import { button, h } from '../dom.js';
 import { handOver } from '../record/hand-over.js';
-import { stamp } from '../units.js';
+import { clock } from '../units.js';
 import { words as t } from '../words/file.js';
 import { isForgetting } from './forgetting.js';
 import { forgetsLine } from './opening.js';
@@ -48,7 +48,7 @@ export async function filed(ctx, job, record) {
 /** @param {Context} ctx */
 function said(ctx) {
   const n = changes(ctx);
-  const time = ctx.job.filed ? stamp(ctx.job.filed.at) : '';
+  const time = ctx.job.filed ? clock(ctx.job.filed.at) : '';
   if (n > 0) return { n, words: time ? t.since(time, n) : t.inNoFile(n) };
   return { n, words: time && t.unchanged(time) };
 }
