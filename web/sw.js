@@ -25,7 +25,7 @@ addEventListener('message', (event) => {
 
 addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET') return;
-  // The page as one file is for taking away: it is the host's, and never answers for the page.
+  // The page as one file is for taking away: it comes from the host, not from here.
   if (event.request.url.endsWith('/plumbmark.html')) return;
   const hit = caches
     .open(CACHE)

@@ -53,14 +53,14 @@ function said(ctx) {
   return { n, words: time && t.unchanged(time) };
 }
 
-/** Changes of the job that is no try-out, when last looked at. */
-let unfiled = 0;
+/** Changes of each job, when its list was last looked at. @type {Map<number, number>} */
+const unfiled = new Map();
 
 /** Asks before a page closes that keeps nothing. @param {Context} ctx */
 function askBeforeClosing(ctx) {
   window.onbeforeunload = (event) => {
-    if (!ctx.tryout) unfiled = changes(ctx);
-    if (unfiled > 0) event.preventDefault();
+    if (ctx.plan && !ctx.tryout) unfiled.set(ctx.job.id, changes(ctx));
+    if ([...unfiled.values()].some((n) => n > 0)) event.preventDefault();
   };
 }
 
@@ -71,7 +71,7 @@ export function filing(ctx) {
   const el = h('div', { role: 'status', 'data-name': 'filing' });
   const show = () => {
     const { n, words } = said(ctx);
-    unfiled = n;
+    unfiled.set(ctx.job.id, n);
     el.replaceChildren(n ? offer(words) : h('p', { class: 'source' }, words));
     el.hidden = words === '';
   };
