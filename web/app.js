@@ -1,9 +1,9 @@
 // Puts the page together: loads the core and the store, lists the screens of the first load.
 
+import { keepUpToDate } from './carrier.js';
 import { Context } from './context.js';
 import { button, h, say } from './dom.js';
 import { loadEngine } from './engine.js';
-import { registerOffline } from './offline.js';
 import { captured } from './screens/captured.js';
 import { captures } from './screens/captures.js';
 import { details } from './screens/details.js';
@@ -63,7 +63,7 @@ context.onShow = () => updates.show(context.isBusy());
 await context.open(false);
 history.replaceState({}, '');
 context.go('start');
-registerOffline({
+keepUpToDate({
   onUpdateWaiting: (apply) => updates.offer(apply),
   isBusy: () => context.isBusy(),
   settle: () => context.settle(),

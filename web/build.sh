@@ -1,5 +1,5 @@
 #!/bin/sh
-# Leaves the page in web/dist/, for any static host with https.
+# Leaves the page in web/dist/, for any static host with https; and as one file, plumbmark.html, for none.
 set -eu
 root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"

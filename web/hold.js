@@ -79,7 +79,11 @@ export class Hold {
     // Refused: given up by us, or taken by another tab.
     navigator.locks
       .request(this.#name, how ?? { signal: this.#queue.signal }, held)
-      .catch(() => this.#lose(turn));
+      .catch((error) => {
+        // Where the page is an origin of its own there are no locks, and no other tab.
+        if (error.name === 'SecurityError') this.#set(true);
+        else this.#lose(turn);
+      });
   }
 
   /** It is another tab's; once that one lets go it is ours again. @param {number} turn */

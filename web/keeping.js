@@ -2,8 +2,9 @@
 // store refuses stays in memory, and the page says so at once.
 
 import { blankJob, StoreError } from './database.js';
+import { openStore } from './carrier.js';
 import { Hold } from './hold.js';
-import { askToKeep, FIRST_SETTINGS, openStore } from './store.js';
+import { askToKeep, FIRST_SETTINGS } from './store.js';
 import { storeWords, Trouble } from './trouble.js';
 
 /** @typedef {import('./database.js').StoreCode} StoreCode */
@@ -200,9 +201,11 @@ export class Keeping {
 
   /** @param {Partial<Job>} patch @param {number} [id] the open one's until told */
   async keepJob(patch, id = this.job.id) {
-    if (id !== this.job.id) return this.write((store) => store.saveJob(id, patch));
-    this.job = { ...this.job, ...patch };
-    this.#left.job = { ...this.#left.job, ...patch };
+    // One time for what is shown and what is stored.
+    const changed = { changed_at: new Date().toISOString(), ...patch };
+    if (id !== this.job.id) return this.write((store) => store.saveJob(id, changed));
+    this.job = { ...this.job, ...changed };
+    this.#left.job = { ...this.#left.job, ...changed };
     const { job } = this.#left;
     await this.write((store) => store.saveJob(id, job));
     if (job === this.#left.job) this.#left.job = {};

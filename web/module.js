@@ -1,9 +1,10 @@
 // One of the core's modules, loaded, and numbers on their way to it and back.
 
+import { freshCore } from './carrier.js';
+
 /**
  * What every module of the core has.
  * @typedef {object} Pkg
- * @property {() => Promise<{ memory: WebAssembly.Memory }>} default
  * @property {() => void} start
  * @property {() => number} given_at
  * @property {() => number} numbers_at
@@ -16,10 +17,9 @@
  * @param {number} again how many times it was loaded before
  */
 export async function loadModule(name, again) {
-  // Another address is another module instance; the service worker ignores what follows "?".
-  const file = `./pkg/plumbmark_${name}.js${again ? `?again=${again}` : ''}`;
-  const pkg = /** @type {P} */ (await import(new URL(file, import.meta.url).href));
-  const { memory } = await pkg.default();
+  const fresh = await freshCore(name, again);
+  const { memory } = fresh;
+  const pkg = /** @type {P} */ (fresh.pkg);
   pkg.start();
   return {
     pkg,

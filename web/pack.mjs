@@ -1,5 +1,6 @@
 // Packs the page into dist/: the modules as one script, the try-out's apart, since most never load
-// it; the styles as one sheet; the version made of what is in them; the service worker's list.
+// it; the styles as one sheet; the version made of what is in them; the service worker's list; and
+// beside all that the page as one file.
 
 import { createHash } from 'node:crypto';
 import {
@@ -16,6 +17,7 @@ import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { buildSync, transformSync } from 'esbuild';
+import { pageAsFile, replaced, small } from './pack-file.mjs';
 import { schema } from './record/schema.js';
 
 const web = dirname(fileURLToPath(import.meta.url));
@@ -33,7 +35,7 @@ function filesBelow(folder) {
 const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
 const modules = [
   ...readdirSync(web).filter((name) => name.endsWith('.js') && name !== 'types.js'),
-  ...['screens', 'plan', 'record', 'words', 'drawings', 'tryout', 'pkg'].flatMap((folder) =>
+  ...['screens', 'plan', 'record', 'words', 'drawings', 'tryout', 'file', 'pkg'].flatMap((folder) =>
     from(folder, /\.js$/),
   ),
 ];
@@ -59,17 +61,11 @@ for (const path of copied) {
   cpSync(join(web, path), join(out, path));
 }
 
-/** @param {string} text @param {string | RegExp} what @param {string} by */
-function replaced(text, what, by) {
-  if (text.search(what) < 0) throw new Error(`nothing like ${what} to replace`);
-  return text.replace(what, by);
-}
 /** @param {string} path */
 const source = (path) => readFileSync(join(web, path), 'utf8');
 /** @param {string} path @param {string} text */
 const ship = (path, text) => writeFileSync(join(out, path), text);
 
-const small = /** @type {const} */ ({ minify: true, charset: 'utf8', legalComments: 'none' });
 const { outputFiles } = buildSync({
   ...small,
   entryPoints: [join(web, 'app.js')],
@@ -96,8 +92,8 @@ for (const core of cores) {
   ship(`${core}.js`, packed.outputFiles[0].text);
 }
 ship('pkg/record.schema.json', JSON.stringify(schema));
-const sheet = styles.map(source).join('\n');
-ship('styles.css', transformSync(sheet, { ...small, loader: 'css' }).code);
+const sheet = transformSync(styles.map(source).join('\n'), { ...small, loader: 'css' }).code;
+ship('styles.css', sheet);
 const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;
 ship('index.html', replaced(page, links, '    <link rel="stylesheet" href="styles.css">\n'));
 
@@ -107,6 +103,8 @@ const worker = replaced(source('sw.js'), "'unbuilt'", `'${version}'`);
 const listed = replaced(worker, "['./']", JSON.stringify(cached));
 ship('sw.js', listed);
 shipped.push('sw.js');
+const AS_FILE = 'plumbmark.html';
+ship(AS_FILE, await pageAsFile({ page, sheet, version }));
 
 rmSync(join(web, 'dist'), { recursive: true, force: true });
 renameSync(out, join(web, 'dist'));
@@ -118,10 +116,12 @@ const size = (/** @type {string[]} */ list) =>
     0,
   );
 const kb = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(1)} kB`;
-console.log(`web/dist: version ${version}, ${shipped.length} files`);
-for (const wasm of cores.map((core) => `${core}_bg.wasm`))
+console.log(
+  `web/dist: version ${version}, ${shipped.length} files, and the page as one of its own`,
+);
+for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
   console.log(
-    `  ${wasm} ${kb(statSync(join(web, 'dist', wasm)).size)}, compressed ${kb(size([wasm]))}`,
+    `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
 // Loaded when they are first wanted: the try-out, the tape-measure half, the schema.
 const later = shipped.filter((path) => /^(panel|demo|plan)-|_sheets|schema/.test(path));

@@ -41,6 +41,8 @@ export function pageServer(folder) {
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
     for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
     if (path === '/sw.js') response.setHeader('Content-Security-Policy', WORKER_POLICY);
+    // The page as one file is taken away: under this policy it could not run.
+    if (path === '/plumbmark.html') response.setHeader('Content-Disposition', 'attachment');
     const type = TYPES[/** @type {keyof typeof TYPES} */ (extname(file))];
     try {
       if (!type || !file.startsWith(folder) || !statSync(file).isFile()) throw new Error(path);

@@ -25,6 +25,8 @@ addEventListener('message', (event) => {
 
 addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET') return;
+  // The page as one file is for taking away: it comes from the host, not from here.
+  if (event.request.url.endsWith('/plumbmark.html')) return;
   const hit = caches
     .open(CACHE)
     .then((cache) =>

@@ -183,6 +183,8 @@
  * @property {string | null} archived_at
  * @property {string | null} deleted_at
  * @property {Before | null} before what was measured the last time, where this job checks it again
+ * @property {{ at: string, marks: Record<string, string> }} [filed] when it was last in a file, and
+ *   what that file held: kept by the page as one file
  *
  * @typedef {{ id: string, what: string, value: number, u: number, unit: string, at: string | null }} BeforeRow
  * @typedef {{ sha256: string, checks: BeforeRow[] }} Before sum of that record, and what it told

@@ -7,6 +7,7 @@ import { createServer } from 'node:http';
 import { join, relative, sep } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { PAGE_POLICY } from '../../web/serve.mjs';
+import { ATTEMPTS_AT_CODE, prepareAttempts, tryInPage } from './attempts.mjs';
 import { collectRequests, DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const still = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
@@ -93,65 +94,13 @@ test('a whole flow asks its own origin and nobody else', async (t) => {
 });
 
 describe('text never becomes code', () => {
-  /** Runs `attempt` in the page's own task: what the test driver runs by itself is let past the policy. */
-  const tryInPage = (page, attempt, argument) =>
-    page.evaluate(
-      ({ attempt, argument }) =>
-        new Promise((done) => {
-          const violated = [];
-          addEventListener('securitypolicyviolation', (e) => violated.push(e.effectiveDirective));
-          const run = attempts[attempt];
-          setTimeout(async () => {
-            let outcome;
-            try {
-              outcome = { returned: String(await run(argument)) };
-            } catch (error) {
-              outcome = { threw: error.name };
-            }
-            setTimeout(() => done({ ...outcome, violated, ran: window.ran }), 200);
-          });
-        }),
-      { attempt, argument },
-    );
-
-  /** The attempts, put into the page as functions. */
   async function prepared(t) {
     const browser = await open(t);
-    await browser.page.evaluate(() => {
-      window.attempts = {
-        inline() {
-          const script = document.createElement('script');
-          script.append('window.ran = 1');
-          document.body.append(script);
-        },
-        handler() {
-          const el = document.createElement('b');
-          el.setAttribute('onclick', 'window.ran = 1');
-          document.body.append(el);
-          el.click();
-        },
-        // biome-ignore lint/security/noGlobalEval: refused is what is wanted
-        eval: () => globalThis.eval('window.ran = 1'),
-        construct: () => new Function('window.ran = 1')(),
-        markup() {
-          document.createElement('div').innerHTML = '<b>words</b>';
-        },
-        policy: () => window.trustedTypes.createPolicy('other', {}),
-        fetch: (url) => fetch(url, { mode: 'no-cors' }),
-        image: (url) =>
-          new Promise((done, fail) => {
-            const image = new Image();
-            image.onload = done;
-            image.onerror = () => fail(new TypeError('blocked'));
-            image.src = url;
-          }),
-        beacon: (url) => navigator.sendBeacon(url, 'words'),
-      };
-    });
+    await prepareAttempts(browser.page);
     return browser;
   }
 
-  for (const attempt of ['inline', 'handler', 'eval', 'construct', 'markup', 'policy']) {
+  for (const attempt of ATTEMPTS_AT_CODE) {
     test(attempt, async (t) => {
       const { page } = await prepared(t);
       const got = await tryInPage(page, attempt);
@@ -187,7 +136,8 @@ test('the service worker lists what the folder holds', () => {
   const held = readdirSync(DIST, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(DIST, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .filter((path) => path !== 'sw.js' && path !== 'index.html');
+    // The page as one file is for taking away.
+    .filter((path) => !['sw.js', 'index.html', 'plumbmark.html'].includes(path));
   assert.deepEqual(listed.toSorted(), ['./', ...held].toSorted());
 });
 

@@ -62,3 +62,14 @@ export async function handedOut(page, action = 'record-json') {
   await home(page);
   return { bytes, name: download.suggestedFilename() };
 }
+
+/** A file into the list of jobs, from the first screen. */
+export async function bring(page, bytes, name = 'r.json') {
+  await tap(page, 'jobs');
+  await page.waitForSelector('[data-screen="jobs"]');
+  await page.locator('[data-screen="jobs"] input[type="file"]').setInputFiles({
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(bytes),
+  });
+}

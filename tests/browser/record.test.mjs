@@ -11,7 +11,7 @@ import { shaped } from '../../web/record/shape.js';
 import { words } from '../../web/words/record.js';
 import { axe, serve, tap } from './harness.mjs';
 import { tooWide } from './plan-page.mjs';
-import { fillJob, handedOut, home, openStart } from './record-page.mjs';
+import { bring, fillJob, handedOut, home, openStart } from './record-page.mjs';
 
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
 let server;
@@ -19,16 +19,6 @@ before(async () => {
   server = await serve();
 });
 after(() => server.kill());
-
-async function bring(page, bytes, name = 'r.json') {
-  await tap(page, 'jobs');
-  await page.waitForSelector('[data-screen="jobs"]');
-  await page.locator('[data-screen="jobs"] input[type="file"]').setInputFiles({
-    name,
-    mimeType: 'application/json',
-    buffer: Buffer.from(bytes),
-  });
-}
 
 const jobsCount = (page) =>
   page.evaluate(

@@ -1,5 +1,6 @@
 // All jobs: searched, opened, begun; put away and deleted ones a tap deeper.
 
+import { filed } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { day } from '../units.js';
@@ -11,7 +12,7 @@ import { contentOf } from './whole-job.js';
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Job} Job */
 
-/** What a job is called. @param {Job} job */
+/** What a job is called. @param {Pick<Job, 'vehicle' | 'created_at'>} job */
 export const nameOf = (job) => job.vehicle || words.unnamed(day(job.created_at));
 
 /** @param {Job} job @param {string} wanted */
@@ -119,6 +120,7 @@ export function jobs(ctx) {
         const { record, sound } = await readRecord(ctx, file);
         const id = await takeIn(ctx, record);
         await ctx.openJob(id);
+        await filed(ctx, ctx.job, record);
         ctx.go('job_card', { job: ctx.job, note: sound ? recordWords.sound : recordWords.changed });
       } catch (error) {
         const { code, message } = /** @type {any} */ (error);

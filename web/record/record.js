@@ -5,37 +5,27 @@ import { handOut } from '../exchange.js';
 import { frame } from '../screens/frame.js';
 import { count } from '../screens/standing.js';
 import { itemsOf } from '../plan/state.js';
-import { day } from '../units.js';
 import { words } from '../words/record.js';
-import { buildRecord, bytesOf } from './build.js';
+import { buildRecord } from './build.js';
 import { short } from './canonical.js';
 import { csvOf } from './csv.js';
-import { nameOf } from './jobs.js';
+import { fileName, handOver } from './hand-over.js';
 import { paper } from './paper.js';
 import { pictures } from './pictures.js';
 import { signatureField } from './signature.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
-/** A file's name without what file systems dislike. @param {Context} ctx
- * @param {Awaited<ReturnType<typeof buildRecord>>} record @param {string} end */
-export function fileName(ctx, { job }, end) {
-  const name = nameOf(ctx.job)
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 40);
-  return `${name}-${day(job.changed_at)}.${end}`;
-}
-
 /** @param {Context} ctx */
 export function record(ctx) {
   const sum = h('code', { class: 'sum', 'data-name': 'sha256' });
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
-  /** @param {(record: Awaited<ReturnType<typeof buildRecord>>) => void} use */
-  const withRecord = async (use) => {
+  /** @param {(record: Awaited<ReturnType<typeof buildRecord>>) => void} use
+   * @param {typeof buildRecord} [build] */
+  const withRecord = async (use, build = buildRecord) => {
     try {
       trouble.hidden = true;
-      const built = await buildRecord(ctx);
+      const built = await build(ctx);
       say(sum, short(built.sha256));
       use(built);
     } catch (error) {
@@ -53,9 +43,8 @@ export function record(ctx) {
       lay(r);
       print();
     });
-  const json = () =>
-    withRecord((r) => handOut(fileName(ctx, r, 'json'), 'application/json', bytesOf(r)));
-  const table = () => withRecord((r) => handOut(fileName(ctx, r, 'csv'), 'text/csv', csvOf(r)));
+  const json = () => withRecord(lay, handOver);
+  const table = () => withRecord((r) => handOut(fileName(r, 'csv'), 'text/csv', csvOf(r)));
   return frame(
     ctx,
     'record',

@@ -1,18 +1,16 @@
 // The ways out where the store takes nothing: what is in memory goes into a file, or into the store
 // once it opens again.
 
-import { handOut } from '../exchange.js';
-import { openStore } from '../store.js';
-import { buildRecord, bytesOf } from './build.js';
-import { fileName } from './record.js';
+import { openStore } from '../carrier.js';
+import { buildRecord } from './build.js';
+import { handOver } from './hand-over.js';
 import { takeIn } from './take-in.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
 /** A record of what is here, saved or not. @param {Context} ctx */
 export async function copyOut(ctx) {
-  const record = await buildRecord(ctx);
-  handOut(fileName(ctx, record, 'json'), 'application/json', bytesOf(record));
+  await handOver(ctx);
 }
 
 /** Writes what is not written. Where the job is not in the store any more, it becomes one of its own

@@ -1,6 +1,7 @@
 // The whole job at a glance, in the order of the work: what each section and part has come to, what
 // is open, what to do next. Never one answer for all of it.
 
+import { filing } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { ORDER } from '../order.js';
 import { frame, pick, verdictFrame } from './frame.js';
@@ -123,6 +124,7 @@ export function parts(ctx, { note: said } = {}) {
     [
       said ? h('p', { class: 'caution', role: 'status' }, said) : null,
       summary,
+      filing(ctx),
       demo.first,
       path,
       note,

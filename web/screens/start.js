@@ -1,5 +1,6 @@
 // First open: what this is, what comes first, and the tap that asks for the sensors.
 
+import { opening } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { askPermission } from '../phone.js';
 import { unlock } from '../sound.js';
@@ -34,6 +35,7 @@ export function start(ctx) {
       trouble,
       h('h2', {}, t.first),
       h('ul', { class: 'cautions' }, ...t.cautions.map((c) => h('li', {}, c))),
+      opening(ctx),
       h(
         'nav',
         { class: 'row' },

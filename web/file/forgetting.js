@@ -1,0 +1,14 @@
+// Whether the browser keeps nothing for this file. Then no word may say "saved".
+
+import { text } from '../text.js';
+import { guide } from '../words/limits.js';
+import { words } from '../words/file.js';
+
+let forgets = false;
+
+export const isForgetting = () => forgets;
+
+export function forget() {
+  forgets = true;
+  for (const said of [text.captured, text.vehicle, text.limits, guide]) said.saved = words.held;
+}
