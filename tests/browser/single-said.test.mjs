@@ -104,7 +104,8 @@ test('how much of a job is in no file, until it is, and again after a change', a
     await page.clock.runFor(1000);
     await saved(page);
   });
-  await filingSays(page, '1 change.');
+  // The sheet, and that the clock was set back.
+  await filingSays(page, '2 changes.');
   assert.match(await filing(page), /Not in the record of/);
   // What came in from a file is in one.
   await backTo(page, 'start');
