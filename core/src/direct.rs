@@ -71,7 +71,8 @@ impl Direct {
         &self.placement
     }
 
-    /// Says what is known of the sensor.
+    /// Says what is known of the sensor: its data sheet, or what a calibration found, widened by
+    /// what may have crept since ([`Sensor::crept`]).
     pub fn set_sensor(&mut self, sensor: Sensor) {
         self.sensor = sensor;
     }
