@@ -114,7 +114,12 @@ fn limit(draws: &mut Draws, check: Check) -> Limit {
     limit
 }
 
-fn limits(draws: &mut Draws) -> LimitSet {
+/// Limits at random: trade usage, not entered, or somebody's own, and how well surfaces lie.
+///
+/// # Panics
+/// Never: the set is one that can be.
+#[must_use]
+pub fn limits(draws: &mut Draws) -> LimitSet {
     let mut set = LimitSet::trade_usage();
     for line in &mut set.lines {
         match (draws.uniform() * 3.0) as u8 {

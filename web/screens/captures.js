@@ -77,6 +77,7 @@ export function captures(ctx) {
       list.length
         ? h('ul', { class: 'rows' }, ...list.map((c) => row(ctx, c)))
         : h('p', { class: 'lead' }, t.empty),
+      button(t.gauge, 'from-gauge', () => ctx.go('gauge'), 'row'),
       h('p', { class: 'source' }, ctx.text.details.no_claim),
     ],
     [button(t.go, 'to-parts', () => ctx.go(ctx.feeding ? 'parts' : 'start'))],
