@@ -446,7 +446,9 @@ export const text = {
   gauge: {
     /** @param {import('./types.js').Gauge} of */
     by: ({ number, count, software }) =>
-      `By gauge ${number}, its capture ${count}, software ${software}; the time is that of taking it in`,
+      `By gauge ${number}, its capture ${count}, software ${software}`,
+    /** It has no clock. @param {string} time */
+    at: (time) => `taken in ${time}`,
     zero: {
       assumed: 'Gauge not calibrated',
       found: 'Gauge calibrated',

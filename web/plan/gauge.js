@@ -155,7 +155,6 @@ class Intake {
   /** @param {GaugeLine} line */
   #row(line) {
     const { ctx } = this;
-    const { number, count, software } = line.gauge;
     const { part, hold, surface, zero_by } = line.report;
     const key = keyOf(line.gauge);
     const t = ctx.text;
@@ -176,7 +175,7 @@ class Intake {
       h(
         'p',
         { class: 'source' },
-        `${of(t.gauge.holds, hold)} ${of(t.surfaces, surface)}. ${t.gauge.zero[zero_by]}. ${words.speaker(number, count, software)}`,
+        `${of(t.gauge.holds, hold)} ${of(t.surfaces, surface)}. ${t.gauge.zero[zero_by]}. ${t.gauge.by(line.gauge)}`,
       ),
       ...line.shown.map((_, i) => checkOf(ctx, line, i)),
       this.isHere(line)

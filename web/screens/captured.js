@@ -75,6 +75,11 @@ export function checkWords(ctx, capture, i) {
   );
 }
 
+/** When it was captured; by a gauge, which has no clock, when it was taken in.
+ * @param {Context} ctx @param {Capture} capture */
+export const timeOf = (ctx, { gauge, taken_at }) =>
+  gauge ? ctx.text.gauge.at(clock(taken_at)) : clock(taken_at);
+
 /** Which zero this capture stands on, and whose. @param {Context} ctx @param {Capture} capture */
 export function zeroOf(ctx, { gauge, report, found_ms }) {
   const t = ctx.text.gauge;

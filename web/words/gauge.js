@@ -15,10 +15,8 @@ export const words = {
     'The cable could not be opened. Is the gauge plugged in, and does no other program listen to it?',
   unplugged: 'The cable is gone. What came is below.',
   tooLarge: 'This file is too large for a gauge’s lines.',
-  /** @param {string} number @param {number} count @param {string} software */
-  speaker: (number, count, software) => `gauge ${number}, capture ${count}, software ${software}`,
-  byGauge: 'by the gauge’s limits',
-  byJob: 'by this job’s limits',
+  byGauge: 'By the gauge’s limits',
+  byJob: 'By this job’s limits',
   wanted: 'Take this one in',
   here: 'In this job already',
   none: 'No line yet.',
