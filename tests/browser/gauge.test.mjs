@@ -122,6 +122,7 @@ test('lines are shown before they are taken in, bad ones by name, and none twice
   await tap(page, 'to-captures');
   const rows = page.locator('[data-capture]');
   assert.equal(await rows.count(), 3);
+  assert.match(await rows.first().textContent(), /, taken in \d\d:\d\d/);
   assert.match(await rows.first().textContent(), /By gauge 00C0FFEE, its capture \d+, software 0\.1\.0/);
   assert.deepEqual(await axe(page), []);
   await page.screenshot({ path: `${SHOTS}gauge-captures.png`, fullPage: true });

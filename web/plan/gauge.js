@@ -192,10 +192,10 @@ class Intake {
     this.#count();
     let taken = 0;
     try {
-      if (!ctx.store) throw Object.assign(new Error('blocked'), { code: 'blocked' });
       for (const line of this.wanted()) {
-        const capture = captureOf(ctx, line, new Date(freeTime(ctx)).toISOString());
-        ctx.captures = [...ctx.captures, await ctx.store.saveCapture(capture)];
+        const capture = captureOf(ctx, line, await freeTime(ctx));
+        ctx.captures = [...ctx.captures, await ctx.keepCapture(capture)];
+        ctx.plan.passed(capture.taken_at);
         taken += 1;
       }
     } catch (error) {
@@ -237,9 +237,15 @@ class Intake {
   }
 }
 
-/** A time that no capture of the job has: sheets know captures by it. @param {Context} ctx */
-const freeTime = (ctx) =>
-  Math.max(Date.now(), ...ctx.captures.map((c) => Date.parse(c.taken_at) + 1));
+/** The time, once it is one that no capture of the job has: sheets know captures by it.
+ * @param {Context} ctx */
+async function freeTime(ctx) {
+  for (;;) {
+    const now = new Date().toISOString();
+    if (!ctx.captures.some((c) => c.taken_at === now)) return now;
+    await new Promise((done) => setTimeout(done, 1));
+  }
+}
 
 /** @param {Context} ctx */
 export function gauge(ctx) {

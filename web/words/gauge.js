@@ -26,7 +26,7 @@ export const words = {
   /** @param {number} n */
   take: (n) => (n === 1 ? 'Take in 1 capture' : `Take in ${n} captures`),
   /** @param {number} n */
-  taken: (n) => (n === 1 ? '1 capture taken in and saved.' : `${n} captures taken in and saved.`),
+  taken: (n) => (n === 1 ? '1 capture taken in.' : `${n} captures taken in.`),
   done: 'To the captures',
   /** Why a line is refused, by core's names. @type {Record<string, string>} */
   refusals: {
