@@ -247,7 +247,10 @@ fn faults_leave_nothing_to_take() {
         assert!(direct.take(SURFACE_DEG, ENDS).is_ok());
         assert_eq!(fault(&mut direct, dt_us, counts), reason);
     }
+    // A gauge has no camera.
     lie(&mut direct, &mut draws, [-1.0, 0.0, 0.0]);
+    let taken = direct.take(SURFACE_DEG, [Some(End::Photo); 2]).unwrap();
+    assert_eq!(taken.ends, [Some(End::CantTell), None]);
     direct.place(Placement::on_face(Hold::Back, Surface::MetalFace).unwrap());
     lie(&mut direct, &mut draws, [-1.0, 0.0, 0.0]);
     assert_eq!(direct.take(SURFACE_DEG, ENDS), Err(NoReading::Starting));

@@ -6,12 +6,14 @@ use crate::vector::unit;
 use plumbmark::calibration::Calibration;
 use plumbmark::check::End;
 use plumbmark::direct::{Direct, Taken};
+use plumbmark::frames::to_body;
 use plumbmark::holds::{Hold, Placement, Surface};
 use plumbmark::limits::{Basis, Limit, LimitSet};
 use plumbmark::parts::{Check, Part};
 use plumbmark::reason::NoReading;
 use plumbmark::reversal::half_turn;
 use plumbmark::sensor::Sensor;
+use plumbmark::vector::dot;
 
 const G: f64 = 9.806_65;
 /// Samples of one placement: more than a window takes at this rate.
@@ -112,7 +114,12 @@ fn limit(draws: &mut Draws, check: Check) -> Limit {
     limit
 }
 
-fn limits(draws: &mut Draws) -> LimitSet {
+/// Limits at random: trade usage, not entered, or somebody's own, and how well surfaces lie.
+///
+/// # Panics
+/// Never: the set is one that can be.
+#[must_use]
+pub fn limits(draws: &mut Draws) -> LimitSet {
     let mut set = LimitSet::trade_usage();
     for line in &mut set.lines {
         match (draws.uniform() * 3.0) as u8 {
@@ -139,28 +146,30 @@ impl Laid {
         let (part, hold, surface) = one_of(draws, &WAYS);
         let zero = small(draws, 0.006);
         let calibration = (draws.uniform() < 0.4).then(|| calibration(draws, zero));
-        let end = |draws: &mut Draws| {
-            one_of(
-                draws,
-                &[
-                    None,
-                    Some(End::Photo),
-                    Some(End::Tail),
-                    Some(End::Head),
-                    Some(End::CantTell),
-                    Some(End::Photo),
-                ],
-            )
-        };
+        let placement = Placement::new(part, hold, surface).expect("a way that gives something");
+        let up = direction(draws);
+        let ends = [0, 1].map(|i| {
+            let check = placement.checks.get(i)?;
+            let body = to_body(&hold.rotation(), up.map(|v| v as f32));
+            let rises = dot(check.axis_body(), body) >= 0.0;
+            let seen = if rises { End::Tail } else { End::Head };
+            let all = [None, Some(End::Tail), Some(End::Head), Some(End::CantTell)];
+            let other = one_of(draws, &all);
+            if draws.uniform() < 0.8 {
+                Some(seen)
+            } else {
+                other
+            }
+        });
         Self {
-            placement: Placement::new(part, hold, surface).expect("a way that gives something"),
+            placement,
             count_m_s2,
             sensor: calibration.map_or(unchecked, |c| unchecked.calibrated(&c, 1)),
             calibration,
             turned: draws.uniform() < 0.4,
-            ends: [end(draws), end(draws)],
+            ends,
             limits: limits(draws),
-            up: direction(draws),
+            up,
             zero,
             tipped: {
                 let size = one_of(draws, &[0.0, 0.0, 0.0, 0.05]);

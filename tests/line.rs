@@ -130,8 +130,9 @@ fn a_changed_byte_is_noticed() {
 
 #[test]
 fn every_refusal_has_its_name() {
+    let mut draws = Draws::new(4);
     let (_, taken, line) = loop {
-        let found = drawn(&mut Draws::new(4));
+        let found = drawn(&mut draws);
         if found.1.placement.checks.len() == 1 {
             break found;
         }
@@ -175,6 +176,7 @@ fn every_refusal_has_its_name() {
         (9, "+1.50"),
         (9, "99999999.00"),
         (11, "-"),
+        (13, "photo"),
         (18, "2"),
     ] {
         assert_eq!(

@@ -7,8 +7,9 @@ say "Building the page: Rust target, npm's wasm-opt, wasm-bindgen and wasm-pack 
 setup_build
 # What an earlier build left would be packed too.
 rm -rf "$root/web/pkg"
-# The tape-measure half is a module of its own, loaded when it is first wanted.
-for half in phone sheets; do
+# The tape-measure half and the reader of a gauge's lines are modules of their own, loaded when they
+# are first wanted.
+for half in phone sheets gauge; do
   wasm-pack --log-level warn build "$root/wasm" --target web --release --out-dir "$root/web/pkg" \
     --out-name "plumbmark_$half" --mode no-install --no-pack -- --no-default-features --features "$half" ||
     stop "wasm-pack could not build wasm/; its message stands above."

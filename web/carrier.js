@@ -5,7 +5,7 @@ export { registerOffline as keepUpToDate } from './offline.js';
 export { openStore } from './store.js';
 
 /** One of the core's modules, fresh and started by nobody yet.
- * @param {'phone' | 'sheets'} name @param {number} again how many times it was loaded before
+ * @param {'phone' | 'sheets' | 'gauge'} name @param {number} again how many times it was loaded before
  * @returns {Promise<{ pkg: any, memory: WebAssembly.Memory }>} */
 export async function freshCore(name, again) {
   // Another address is another module instance; the service worker ignores what follows "?".

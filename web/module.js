@@ -13,7 +13,7 @@ import { freshCore } from './carrier.js';
 
 /**
  * @template {Pkg} P
- * @param {'phone' | 'sheets'} name
+ * @param {'phone' | 'sheets' | 'gauge'} name
  * @param {number} again how many times it was loaded before
  */
 export async function loadModule(name, again) {

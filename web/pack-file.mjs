@@ -1,4 +1,4 @@
-// The page as one file: scripts, styles, both modules of the core and the icon inside, closed by a
+// The page as one file: scripts, styles, the modules of the core and the icon inside, closed by a
 // policy that knows them by their hashes.
 
 import { createHash } from 'node:crypto';
@@ -25,7 +25,7 @@ export function replaced(text, what, by) {
   return text.replace(what, () => by);
 }
 
-/** A module of the core as file/cores.js has it. @param {'phone' | 'sheets'} name */
+/** A module of the core as file/cores.js has it. @param {'phone' | 'sheets' | 'gauge'} name */
 function core(name) {
   const { outputFiles } = buildSync({
     ...small,
@@ -48,7 +48,7 @@ const inside = {
   setup(to) {
     to.onResolve({ filter: /\/carrier\.js$/ }, () => ({ path: join(web, 'file/carrier.js') }));
     to.onLoad({ filter: /\/file\/cores\.js$/ }, () => ({
-      contents: `export const cores = { ${core('phone')}, ${core('sheets')} };`,
+      contents: `export const cores = { ${core('phone')}, ${core('sheets')}, ${core('gauge')} };`,
     }));
   },
 };

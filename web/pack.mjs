@@ -78,7 +78,7 @@ const { outputFiles } = buildSync({
 for (const { path, text } of outputFiles)
   ship(relative(out, path), text.replaceAll('unbuilt', version));
 // The core's own scripts are loaded by their addresses, again after a trap.
-const cores = ['pkg/plumbmark_phone', 'pkg/plumbmark_sheets'];
+const cores = ['pkg/plumbmark_phone', 'pkg/plumbmark_sheets', 'pkg/plumbmark_gauge'];
 for (const core of cores) {
   const packed = buildSync({
     ...small,
@@ -123,8 +123,8 @@ for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
   console.log(
     `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
-// Loaded when they are first wanted: the try-out, the tape-measure half, the schema.
-const later = shipped.filter((path) => /^(panel|demo|plan)-|_sheets|schema/.test(path));
+// Loaded when they are first wanted: the try-out, the tape-measure half, the gauge's, the schema.
+const later = shipped.filter((path) => /^(panel|demo|plan)-|_sheets|_gauge|schema/.test(path));
 const whole = size(shipped) - size(icons);
 console.log(
   `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,

@@ -226,13 +226,12 @@ export const text = {
     /** @param {string} what */
     settle: (what) => `Mostly ${what}.`,
     beyondHow: 'Then read again.',
-    tooNarrow: 'These limits lie closer together than this phone can tell. Use a better gauge.',
+    tooNarrow: 'These limits lie closer together than this reading can tell. Use a better gauge.',
     enterLimit: 'Enter the limit from the heater’s manual, under Limits.',
     enterAllowance: 'Position allowed; the manual’s allowance has not been entered.',
     preferred: 'Better still:',
     preferredReached: 'In the preferred band.',
-    checkEnds:
-      'Eye and phone name different ends. Turn the phone the right way round, or look again.',
+    checkEnds: 'Eye and reading name different ends. Turn it the right way round, or look again.',
     endNotTold: 'Nobody said which end is lower: the reading is kept without a verdict.',
     rollUndefined: 'So near plumb there is no roll. Read it on a flat that lies less steep.',
     /** @param {string} angle @param {string | null} rise @param {string} over */
@@ -260,7 +259,7 @@ export const text = {
   whys: {
     limit_not_entered: 'limit not entered',
     allowance_not_entered: 'position allowed; allowance not entered',
-    ends_disagree: 'eye and phone disagree',
+    ends_disagree: 'eye and reading disagree',
     end_not_told: 'lower end not told',
     roll_undefined: 'no roll so near plumb',
   },
@@ -289,7 +288,7 @@ export const text = {
     noise: 'noise of the samples',
     step: 'step of the readings',
     settle: 'settling of the phone',
-    zero: 'the phone’s own zero',
+    zero: 'the sensor’s own zero',
     scale: 'scale of the sensor',
     hold: 'how it lies on the part',
     align: 'edge against the part’s axis',
@@ -437,7 +436,26 @@ export const text = {
     told: (who, time, reason) => `Does not count: ${who}, ${time}: ${reason}`,
     short: 'does not count',
   },
-  captures: { title: 'Captures', empty: 'Nothing captured yet.', go: 'To the parts' },
+  captures: {
+    title: 'Captures',
+    empty: 'Nothing captured yet.',
+    go: 'To the parts',
+    gauge: 'Take in a gauge’s captures',
+  },
+  /** Of a capture that a gauge took. */
+  gauge: {
+    /** @param {import('./types.js').Gauge} of */
+    by: ({ number, count, software }) =>
+      `By gauge ${number}, its capture ${count}, software ${software}`,
+    /** It has no clock. @param {string} time */
+    at: (time) => `taken in ${time}`,
+    zero: {
+      assumed: 'Gauge not calibrated',
+      found: 'Gauge calibrated',
+      turn: 'Gauge turned end for end',
+    },
+    holds: { back: 'Back of the gauge', long_edge: 'Long edge', short_edge: 'Short edge' },
+  },
   phone: {
     title: 'This phone',
     why: 'Every phone reads a little wrong. One minute on a table finds by how much, and ± gets smaller.',

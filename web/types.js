@@ -169,6 +169,13 @@
  * @property {Blob | null} photo that shows which end is lower
  * @property {number[]} [photos] ids of others
  * @property {{ who: string, at: string, reason: string }} [overruled] why it does not count
+ * @property {Gauge} [gauge] that took it; its time is then that of taking it in
+ *
+ * @typedef {object} Gauge
+ * @property {string} number eight digits
+ * @property {number} count its captures so far, this one too
+ * @property {string} software
+ * @property {string} crc of its line, eight digits
  *
  * One heater in one vehicle.
  * @typedef {object} Job

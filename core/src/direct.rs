@@ -71,7 +71,8 @@ impl Direct {
         &self.placement
     }
 
-    /// Says what is known of the sensor.
+    /// Says what is known of the sensor: its data sheet, or what a calibration found, widened by
+    /// what may have crept since ([`Sensor::crept`]).
     pub fn set_sensor(&mut self, sensor: Sensor) {
         self.sensor = sensor;
     }
@@ -179,7 +180,8 @@ impl Direct {
     }
 
     /// What this second gives, with the first placement of a turn where one is kept. `surface_deg`
-    /// as in [`Taken::decided`]; `ends` in the order of the placement's checks. Whoever asks after
+    /// as in [`Taken::decided`]; `ends` in the order of the placement's checks, where a photo counts
+    /// as "can't tell". Whoever asks after
     /// [`Self::keep_first`] says by it that the sensor has been turned: no compass tells.
     ///
     /// # Errors
@@ -206,7 +208,8 @@ impl Direct {
         let (samples, rate_hz) = rest.samples();
         let mut told = [None; 2];
         for ((told, end), _) in told.iter_mut().zip(ends).zip(self.placement.checks) {
-            *told = end;
+            // There is no camera here that a photo could be from.
+            *told = end.map(|e| if e == End::Photo { End::CantTell } else { e });
         }
         Ok(Taken {
             placement: self.placement,

@@ -19,7 +19,8 @@
 //! | CRC | 8 digits: CRC-32/ISO-HDLC of everything before it, the space too |
 //!
 //! A check is a group of eleven words: name; value and U (two-sided 95 %), degrees with two
-//! decimals, U rounded up; verdict; what stands behind it, or `-`; which end looked lower, or `-`;
+//! decimals, U rounded up; verdict; what stands behind it, or `-`; which end looked lower (`tail`,
+//! `head`, `cant_tell`), or `-`;
 //! the limit it was held against: basis, lowest, highest and allowance (degrees, 8 digits each, or
 //! `-`), `1` where parts may sit exactly at the limit, else `0`.
 //!

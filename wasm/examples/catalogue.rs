@@ -9,6 +9,7 @@ use plumbmark::decision::{Verdict, Why};
 use plumbmark::holds::{Hold, Placement, Refusal, Surface};
 use plumbmark::level::LevelRefusal;
 use plumbmark::limits::{Basis, Field, Limit, LimitSet, Problem, SurfaceTerms};
+use plumbmark::line::LineError;
 use plumbmark::live::Channel;
 use plumbmark::parts::{Check, Part, Quantity};
 use plumbmark::plan::usage::{Known, USAGE};
@@ -36,7 +37,7 @@ struct Catalogue {
     level_refusals: Vec<Option<LevelRefusal>>,
     channels: [Channel; 2],
     /// In the order of the lists in `refusals.rs`.
-    refusals: [Vec<&'static str>; 5],
+    refusals: [Vec<&'static str>; 6],
     fields: [Field; 14],
     problems: [&'static str; 11],
     vehicle_fields: [VehicleField; 6],
@@ -145,6 +146,7 @@ fn catalogue() -> Catalogue {
                 .to_vec(),
             LevelRefusal::ALL.map(LevelRefusal::name).to_vec(),
             Refusal::ALL.map(Refusal::name).to_vec(),
+            LineError::ALL.map(LineError::name).to_vec(),
         ],
         fields: Field::ALL,
         problems: Problem::NAMES,

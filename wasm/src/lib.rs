@@ -2,22 +2,25 @@
 //! catalogue's lists; a number below zero is a refusal (see `refusals`); more than one number goes
 //! by way of `numbers`. No text, no object, and nothing is ever allocated.
 //!
-//! Built twice, once for each feature, so that a page loads the sheets only when they are wanted.
+//! Built once for each feature, so that a page loads the sheets, and what reads a gauge's line, only
+//! when they are wanted.
 
 #![cfg_attr(target_arch = "wasm32", no_std)]
 
 mod numbers;
 mod page;
 
-#[cfg(feature = "phone")]
+#[cfg(feature = "gauge")]
+mod gauge;
+#[cfg(any(feature = "phone", feature = "gauge"))]
 mod limits;
 #[cfg(feature = "phone")]
 mod live;
 #[cfg(feature = "phone")]
 mod phone;
-#[cfg(feature = "phone")]
+#[cfg(any(feature = "phone", feature = "gauge"))]
 mod refusals;
-#[cfg(feature = "phone")]
+#[cfg(any(feature = "phone", feature = "gauge"))]
 mod report;
 #[cfg(feature = "phone")]
 mod vehicle;

@@ -80,6 +80,7 @@ pub fn limits_check() -> i32 {
 }
 
 /// Puts the set in force; 0, or an error of so many numbers.
+#[cfg(feature = "phone")]
 #[wasm_bindgen]
 pub fn limits_use() -> i32 {
     let draft = core::mem::replace(&mut page().draft, LimitSet::empty());

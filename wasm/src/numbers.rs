@@ -53,7 +53,7 @@ impl Numbers {
     }
 }
 
-#[cfg(feature = "phone")]
+#[cfg(any(feature = "phone", feature = "gauge"))]
 impl Numbers {
     /// Adds some.
     #[inline(never)]

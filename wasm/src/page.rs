@@ -2,8 +2,10 @@
 
 use crate::numbers::Numbers;
 use core::cell::UnsafeCell;
+#[cfg(any(feature = "phone", feature = "gauge"))]
+use plumbmark::limits::LimitSet;
 #[cfg(feature = "phone")]
-use plumbmark::{limits::LimitSet, live::Live};
+use plumbmark::live::Live;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// One page's own.
@@ -12,7 +14,7 @@ pub struct Page {
     #[cfg(feature = "phone")]
     pub live: Live,
     /// The limit set that is being put in.
-    #[cfg(feature = "phone")]
+    #[cfg(any(feature = "phone", feature = "gauge"))]
     pub draft: LimitSet,
     /// Numbers that the page gets.
     pub numbers: Numbers,
@@ -34,7 +36,7 @@ pub fn start() {
     unsafe { &mut *HELD.0.get() }.replace(Page {
         #[cfg(feature = "phone")]
         live: Live::with_limits(LimitSet::not_entered()),
-        #[cfg(feature = "phone")]
+        #[cfg(any(feature = "phone", feature = "gauge"))]
         draft: LimitSet::empty(),
         numbers: Numbers::NONE,
         given: Numbers::NONE,

@@ -4,6 +4,7 @@
 use plumbmark::calibration::CalibrationRefusal;
 use plumbmark::holds::Refusal;
 use plumbmark::level::{LevelError, LevelRefusal};
+use plumbmark::line::LineError;
 use plumbmark::phone::PoseRefusal;
 use plumbmark::reason::NoReading;
 use plumbmark::reversal::TurnRefusal;
@@ -44,6 +45,12 @@ impl Coded for LevelRefusal {
 impl Coded for Refusal {
     fn place(self) -> (u8, u8) {
         (4, self as u8)
+    }
+}
+
+impl Coded for LineError {
+    fn place(self) -> (u8, u8) {
+        (5, self as u8)
     }
 }
 

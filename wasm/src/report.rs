@@ -2,13 +2,15 @@
 //! them in the same order. Formats, units and texts stay on the page.
 
 use crate::numbers::Numbers;
-use crate::page::page;
-use crate::refusals::coded;
+#[cfg(feature = "phone")]
+use crate::{page::page, refusals::coded};
 use plumbmark::in_vehicle::Working;
 use plumbmark::report::{CheckReport, Report, VehicleReport};
+#[cfg(feature = "phone")]
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// The report of the last tick's reading, of so many numbers; or a refusal.
+#[cfg(feature = "phone")]
 #[wasm_bindgen]
 pub fn capture() -> i32 {
     let page = page();
@@ -20,7 +22,7 @@ pub fn capture() -> i32 {
     }))
 }
 
-fn put_report(to: &mut Numbers, r: &Report<'_>) {
+pub fn put_report(to: &mut Numbers, r: &Report<'_>) {
     to.put_code(r.part as u8);
     to.put_code(r.hold as u8);
     to.put_code(r.surface as u8);

@@ -9,7 +9,7 @@ import { memoryDatabase } from './memory.js';
 export { filed, filing } from './filing.js';
 export { opening } from './opening.js';
 
-/** @param {'phone' | 'sheets'} name */
+/** @param {'phone' | 'sheets' | 'gauge'} name */
 export async function freshCore(name) {
   const { glue, bytes } = cores[name];
   const pkg = glue();

@@ -22,7 +22,7 @@ const TAKEN = ['taken_at', 'view', 'shares', 'u_deg', 'combined_u_deg', ...Objec
 /** Groups of readings that core tells apart. */
 const GROUPS = 3;
 
-/** The reading of a capture: in the vehicle where that still counts; nothing where eye and phone
+/** The reading of a capture: in the vehicle where that still counts; nothing where eye and reading
  * disagree about the lower end. @param {Context} ctx @param {Capture} capture */
 export function readingOf(ctx, capture) {
   const { checks, vehicle } = capture.report;
@@ -35,8 +35,10 @@ export function readingOf(ctx, capture) {
 }
 
 /** Readings by one phone share its zero, whichever way it was held. A zero that was found belongs to
- * a side of the phone; one that was found anew is another. @param {Capture} capture */
-const shares = ({ found_ms, report }) => (found_ms ? `${report.hold}/${found_ms}` : 'phone');
+ * a side of the phone; one that was found anew is another. A gauge has its own, calibrated or not.
+ * @param {Capture} capture */
+const shares = ({ found_ms, gauge, report }) =>
+  gauge ? `gauge/${gauge.number}` : found_ms ? `${report.hold}/${found_ms}` : 'phone';
 
 /** Captures of pipe legs that no leg has taken, oldest first. @param {Context} ctx */
 export function left(ctx) {

@@ -20,6 +20,7 @@ import { fuel } from './fuel.js';
 import { fuelSheet } from './fuel-sheets.js';
 import { cut } from './cut.js';
 import { fit } from './fit.js';
+import { gauge } from './gauge.js';
 import { guide } from './guide.js';
 import { job } from './job.js';
 import { entered } from './limit-set.js';
@@ -61,6 +62,7 @@ export class Plan {
   words = words;
   rescue = { copyOut, tryAgain };
   screens = {
+    gauge,
     guide,
     job,
     jobs,

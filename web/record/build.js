@@ -131,7 +131,8 @@ export async function buildRecord(ctx) {
   ];
   const record = {
     format: FORMAT,
-    version: VERSION,
+    // A page that knows of no gauge reads what has none.
+    version: captures.some((c) => c.gauge) ? VERSION : 1,
     software: ctx.version,
     job: {
       vehicle: job.vehicle,

@@ -177,6 +177,7 @@ export function paper(ctx, record, pictures, summary) {
   const seen = record.facts.filter((f) => f.state === 'seen');
   const unseen = record.facts.filter((f) => f.state === 'not_seen');
   const repeated = record.captures.length - new Set(record.captures.map((c) => c.report.part)).size;
+  const gauges = record.captures.flatMap((c) => c.gauge ?? []);
   const overruled = record.captures.filter((c) => c.overruled);
   const noNeed = [
     ...record.checks.filter((c) => c.verdict === 'not_needed'),
@@ -200,7 +201,8 @@ export function paper(ctx, record, pictures, summary) {
     noNeed.length ? listed(ctx, noNeed) : null,
     h('h2', {}, t.seen),
     seenBy(seen),
-    h('p', {}, t.captures(record.captures.length, repeated)),
+    h('p', {}, t.captures(record.captures.length, gauges.length, repeated)),
+    ...[...new Set(gauges.map((g) => t.gauges(g.number, g.software)))].map((g) => h('p', {}, g)),
     ...overruled.map((c) =>
       h('p', {}, t.overruled(stamp(c.taken_at), c.overruled?.who ?? '', c.overruled?.reason ?? '')),
     ),

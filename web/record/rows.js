@@ -93,6 +93,14 @@ function ofAnswer(ctx, item) {
   };
 }
 
+/** @param {import('../types.js').Capture} capture */
+const howOf = ({ report, blind, gauge }) =>
+  [
+    ...[report.hold, report.surface, report.channel, report.zero_by],
+    ...(blind ? ['blind'] : []),
+    ...(gauge ? [`by gauge ${gauge.number}`, `software ${gauge.software}`, 'at: taken in'] : []),
+  ].join(', ');
+
 /** As parked, and in the vehicle where its level was read.
  * @param {Context} ctx @param {Item} item @returns {CheckRow[]} */
 function ofCapture(ctx, { section, title, group, capture }) {
@@ -124,7 +132,7 @@ function ofCapture(ctx, { section, title, group, capture }) {
         margin: c.margin_deg ?? null,
         probability: c.probability ?? null,
         at: capture.taken_at,
-        how: `${report.hold}, ${report.surface}, ${report.channel}, ${report.zero_by}${capture.blind ? ', blind' : ''}`,
+        how: howOf(capture),
         contributions: c.contributions.map((x) => ({ name: x.name, u: x.u_deg })),
       }));
   return [...rows(report.checks, ''), ...rows(report.vehicle?.checks ?? [], '.in_vehicle')];

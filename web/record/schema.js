@@ -13,6 +13,7 @@ const text = (longest = LONGEST_TEXT) => ({ type: 'string', maxLength: longest }
 const when = { type: 'string', maxLength: 40 };
 const number = { type: 'number' };
 const whole = { type: 'integer', minimum: 0 };
+const eightDigits = { type: 'string', pattern: '^[0-9A-F]{8}$' };
 const flag = { type: 'boolean' };
 /** @param {Schema} schema @returns {Schema} */
 const orNull = (schema) => ({ ...schema, type: [schema.type, 'null'] });
@@ -184,7 +185,15 @@ const capture = object(
     photo: orNull(whole),
     photos: list(whole, 500),
   },
-  { overruled: object({ who: text(), at: when, reason: text() }) },
+  {
+    overruled: object({ who: text(), at: when, reason: text() }),
+    gauge: object({
+      number: eightDigits,
+      count: whole,
+      software: text(16),
+      crc: eightDigits,
+    }),
+  },
 );
 const photo = object({
   id: whole,
@@ -213,7 +222,8 @@ const job = object({
 });
 
 export const FORMAT = 'plumbmark-record';
-export const VERSION = 1;
+/** 1: by phone. 2: with captures by gauge. */
+export const VERSION = 2;
 
 export const schema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
@@ -222,7 +232,7 @@ export const schema = {
     'What was measured on one heater in one vehicle, how, when and against whose limits. Numbers in the unit beside them; angles in degrees; u is a two-sided 95 % expanded uncertainty; contributions are standard uncertainties. It is neither an approval nor proof that the installation is free of danger.',
   ...object({
     format: { const: FORMAT },
-    version: { const: VERSION },
+    version: { enum: [1, VERSION] },
     software: text(60),
     job,
     limits: { type: ['object', 'null'] },

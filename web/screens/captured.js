@@ -75,9 +75,16 @@ export function checkWords(ctx, capture, i) {
   );
 }
 
-/** Which zero this capture stands on. @param {Context} ctx @param {Capture} capture */
-export function zeroOf(ctx, capture) {
-  return zeroWords(ctx, capture.report.zero_by, capture.found_ms);
+/** When it was captured; by a gauge, which has no clock, when it was taken in.
+ * @param {Context} ctx @param {Capture} capture */
+export const timeOf = (ctx, { gauge, taken_at }) =>
+  gauge ? ctx.text.gauge.at(clock(taken_at)) : clock(taken_at);
+
+/** Which zero this capture stands on, and whose. @param {Context} ctx @param {Capture} capture */
+export function zeroOf(ctx, { gauge, report, found_ms }) {
+  const t = ctx.text.gauge;
+  if (gauge) return `${t.zero[report.zero_by]}. ${t.by(gauge)}`;
+  return zeroWords(ctx, report.zero_by, found_ms);
 }
 
 /** The part to go on with: the next one in the order of the work without a capture.

@@ -11,8 +11,7 @@ import {
   viewsOfCapture,
   worstFirst,
 } from '../sentences.js';
-import { clock } from '../units.js';
-import { zeroOf } from './captured.js';
+import { timeOf, zeroOf } from './captured.js';
 import { frame, verdictFrame } from './frame.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -54,7 +53,7 @@ function row(ctx, capture) {
       h(
         'span',
         { class: 'words' },
-        h('b', {}, `${ctx.text.parts[capture.report.part]}, ${clock(capture.taken_at)}`),
+        h('b', {}, `${ctx.text.parts[capture.report.part]}, ${timeOf(ctx, capture)}`),
         ...lines,
         h('small', {}, zeroOf(ctx, capture)),
         moved && h('small', { class: 'moved' }, level.movedSince),
@@ -77,6 +76,7 @@ export function captures(ctx) {
       list.length
         ? h('ul', { class: 'rows' }, ...list.map((c) => row(ctx, c)))
         : h('p', { class: 'lead' }, t.empty),
+      button(t.gauge, 'from-gauge', () => ctx.go('gauge'), 'row'),
       h('p', { class: 'source' }, ctx.text.details.no_claim),
     ],
     [button(t.go, 'to-parts', () => ctx.go(ctx.feeding ? 'parts' : 'start'))],

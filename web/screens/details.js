@@ -3,7 +3,7 @@
 import { button, h } from '../dom.js';
 import { hasMovedSince } from '../sentences.js';
 import { clock, formatAngle } from '../units.js';
-import { checkWords, zeroOf } from './captured.js';
+import { checkWords, timeOf, zeroOf } from './captured.js';
 import { frame } from './frame.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -137,7 +137,7 @@ export function details(ctx, { capture }) {
       h(
         'p',
         { class: 'summary' },
-        `${ctx.text.parts[report.part]}, ${clock(capture.taken_at)}, ${of(ctx.text.holds, report.hold)} ${of(ctx.text.surfaces, report.surface)}`,
+        `${ctx.text.parts[report.part]}, ${timeOf(ctx, capture)}, ${of((capture.gauge ? ctx.text.gauge : ctx.text).holds, report.hold)} ${of(ctx.text.surfaces, report.surface)}`,
       ),
       hasMovedSince(ctx, capture) ? h('p', { class: 'trouble' }, ctx.text.level.movedSince) : null,
       ...report.checks.map((_, i) => budget(ctx, capture, i)),

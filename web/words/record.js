@@ -46,9 +46,12 @@ export const words = {
     noNeed: 'Not needed here',
     seen: 'Seen by eye',
     claims: 'What this record says, and what not',
-    /** @param {number} n @param {number} repeated */
-    captures: (n, repeated) =>
-      `${n} captures by phone${repeated > 0 ? `, ${repeated} of them repeats: the last one counts, all are in the file` : ''}.`,
+    /** @param {number} n @param {number} byGauge @param {number} repeated */
+    captures: (n, byGauge, repeated) =>
+      `${n} captures by ${byGauge ? `phone and gauge (${byGauge} by gauge)` : 'phone'}${repeated > 0 ? `, ${repeated} of them repeats: the last one counts, all are in the file` : ''}.`,
+    /** @param {string} number @param {string} software */
+    gauges: (number, software) =>
+      `By gauge ${number}, software ${software}: it has no clock, the times are those of taking in.`,
     /** @param {string} at @param {string} who @param {string} reason */
     overruled: (at, who, reason) => `Capture of ${at} does not count: ${who}: ${reason}.`,
   },

@@ -10,7 +10,8 @@ pub(super) const WHYS: [&str; 5] = [
     "end_not_told",
     "roll_undefined",
 ];
-pub(super) const ENDS: [&str; 4] = ["tail", "head", "cant_tell", "photo"];
+/// Without the last one, a photo: a gauge has no camera.
+pub(super) const ENDS: [&str; 3] = ["tail", "head", "cant_tell"];
 pub(super) const BASES: [&str; 4] = ["manual", "law", "trade_usage", "assumed"];
 pub(super) const ZEROS: [&str; 3] = ["assumed", "found", "turn"];
 
