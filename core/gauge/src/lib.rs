@@ -1,0 +1,22 @@
+//! A Plumbmark gauge without its board: accelerometer, lights, buttons and flash behind traits,
+//! the rest is core's. No heap, no unsafe code.
+//!
+//! [`run::Running`] drives a [`board::Board`]; [`gauge::Gauge`] is what it shows and does.
+#![no_std]
+#![forbid(unsafe_code)]
+
+pub mod accelerometer;
+pub mod answer;
+pub mod board;
+pub mod buttons;
+pub mod faces;
+pub mod fault;
+pub mod gauge;
+pub mod kept;
+pub mod lights;
+pub mod limits;
+pub mod lsm303agr;
+mod read;
+pub mod run;
+pub mod self_test;
+pub mod supply;

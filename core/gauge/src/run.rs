@@ -1,0 +1,91 @@
+//! The loop: a row of lights at each tick, a look every fifth. Nothing else runs, so that a gauge
+//! that hangs shows one still row, and no verdict, until its watchdog starts it again.
+
+use crate::accelerometer::Accelerometer;
+use crate::board::Board;
+use crate::gauge::{Act, Gauge, LOOK_MS, Look};
+use crate::kept::{load, save};
+use crate::lights::frame;
+use crate::limits::{LIMITS, surface_deg};
+use crate::supply::Supply;
+use plumbmark::direct::Taken;
+use plumbmark::line::{Speaker, write};
+
+/// Time of a tick, µs: five rows are a picture, a hundred times a second.
+pub const TICK_US: u32 = 2_000;
+/// Looks between two readings of the supply.
+const SUPPLY_EVERY: u8 = 50;
+
+/// A gauge on its board.
+pub struct Running<B> {
+    board: B,
+    gauge: Gauge,
+    supply: Supply,
+    supply_low: bool,
+    looks: u8,
+    next: Act,
+}
+
+impl<B: Board> Running<B> {
+    /// Switched on.
+    pub fn new(mut board: B) -> Self {
+        let found = load(board.flash());
+        let gauge = Gauge::new(B::Accelerometer::STATED, &found, board.restarted());
+        Self {
+            board,
+            gauge,
+            supply: Supply::default(),
+            supply_low: false,
+            looks: 0,
+            next: Act::Start,
+        }
+    }
+
+    /// One picture of the lights and one look.
+    pub fn turn(&mut self) {
+        let (show, ms) = self.gauge.shown();
+        for (row, lights) in frame(show, ms).into_iter().enumerate() {
+            self.board.wait();
+            self.board.light(row, lights);
+        }
+        if self.looks == 0 {
+            self.supply_low = self.supply.is_low(self.board.supply_mv(), B::LOWEST_MV);
+        }
+        self.looks = (self.looks + 1) % SUPPLY_EVERY;
+        let accelerometer = self.board.accelerometer();
+        let sample = match self.next {
+            Act::Start => accelerometer.start().map(|()| None),
+            _ => accelerometer.sample(),
+        };
+        self.next = self.gauge.look(Look {
+            sample,
+            pressed: self.board.pressed(),
+            supply_low: self.supply_low,
+        });
+        match self.next {
+            Act::Send(taken, count) => self.send(&taken, count),
+            Act::Keep(calibration) => self.gauge.kept(save(self.board.flash(), calibration)),
+            Act::None | Act::Start => {}
+        }
+    }
+
+    /// The gauge, for whoever looks on.
+    pub fn gauge(&self) -> &Gauge {
+        &self.gauge
+    }
+
+    fn send(&mut self, taken: &Taken, count: u32) {
+        let speaker = Speaker {
+            gauge: self.board.number(),
+            count,
+            software: env!("CARGO_PKG_VERSION").try_into().unwrap_or_default(),
+        };
+        let surface = surface_deg(taken.placement.surface);
+        let board = &mut self.board;
+        write(&speaker, taken, &LIMITS, surface, &mut |byte| {
+            board.send(byte)
+        });
+    }
+}
+
+const _: () = assert!(LOOK_MS * 1_000 == 5 * TICK_US, "five rows are one look");
