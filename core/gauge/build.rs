@@ -2,7 +2,7 @@
 //! linker finds it. `PLUMBMARK_LIMITS` names a limit file that the page exported.
 
 use plumbmark::limits::{Limit, LimitSet};
-use std::{env, fmt::Write, fs, path::PathBuf, process::exit};
+use std::{env, fs, path::PathBuf, process::exit};
 
 fn main() {
     let out = PathBuf::from(env::var_os("OUT_DIR").expect("set by cargo"));
@@ -32,50 +32,35 @@ fn limits() -> LimitSet {
     set
 }
 
+/// Two tables in Rust, for `src/limits.rs`.
 fn written(set: &LimitSet) -> String {
-    let mut text = String::new();
-    let count = set.lines.len();
-    writeln!(
-        text,
-        "/// The limits entered.\npub static LIMITS: [Limit; {count}] = ["
-    )
-    .unwrap();
-    for Limit {
-        check,
-        low_deg,
-        high_deg,
-        at_limit_allowed,
-        allowance_deg,
-        basis,
-        ..
-    } in &set.lines
-    {
-        writeln!(
-            text,
-            "limit(Check::{check:?}, ({}, {}), ({at_limit_allowed}, {}), plumbmark::limits::Basis::{basis:?}),",
-            bits(*low_deg),
-            bits(*high_deg),
-            bits(*allowance_deg),
+    let entered = set.lines.iter().map(|line| {
+        let Limit {
+            check,
+            at_limit_allowed,
+            basis,
+            ..
+        } = line;
+        format!(
+            "Entered {{ check: Check::{check:?}, low_deg: {}, high_deg: {}, at_limit_allowed: {at_limit_allowed}, \
+             allowance_deg: {}, basis: Basis::{basis:?} }},\n",
+            bits(line.low_deg),
+            bits(line.high_deg),
+            bits(line.allowance_deg)
         )
-        .unwrap();
-    }
-    let count = set.surfaces.len();
-    writeln!(
-        text,
-        "];\nstatic SURFACES_DEG: [(Surface, (f32, f32)); {count}] = ["
+    });
+    let surfaces = set.surfaces.iter().map(|terms| {
+        let (hold, align) = (terms.hold_deg.to_bits(), terms.align_deg.to_bits());
+        let deg = format!("(f32::from_bits({hold}), f32::from_bits({align}))");
+        format!("(Surface::{:?}, {deg}),\n", terms.surface)
+    });
+    format!(
+        "static ENTERED: [Entered; {}] = [\n{}];\nstatic SURFACES_DEG: [(Surface, (f32, f32)); {}] = [\n{}];\n",
+        set.lines.len(),
+        entered.collect::<String>(),
+        set.surfaces.len(),
+        surfaces.collect::<String>()
     )
-    .unwrap();
-    for s in &set.surfaces {
-        let (hold, align) = (s.hold_deg.to_bits(), s.align_deg.to_bits());
-        writeln!(
-            text,
-            "(Surface::{:?}, (f32::from_bits({hold}), f32::from_bits({align}))),",
-            s.surface
-        )
-        .unwrap();
-    }
-    text.push_str("];\n");
-    text
 }
 
 /// A number as its bits, so that none is lost in decimals.

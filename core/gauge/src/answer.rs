@@ -1,7 +1,7 @@
 //! From what was taken to what is shown of the check chosen.
 
 use crate::lights::{Show, Towards};
-use crate::limits::{LIMITS, surface_deg};
+use crate::limits::{limits, surface_deg};
 use plumbmark::decision::Verdict;
 use plumbmark::direct::Taken;
 use plumbmark::limits::{Basis, Limit};
@@ -10,26 +10,26 @@ use plumbmark::parts::{Check, Quantity};
 /// What is shown of `check`, by the limits that the gauge was built with. `turned`: the gauge now
 /// lies end for end.
 #[must_use]
+#[inline(never)]
 pub fn shown(taken: &Taken, check: Check, turned: bool) -> Show {
-    let surface = surface_deg(taken.placement.surface);
-    let decided = taken.decided(&LIMITS, surface);
-    let checks = taken.placement.checks.iter().zip(&decided);
-    let Some((_, decided)) = checks.into_iter().find(|(of, _)| **of == check) else {
+    let limits = limits(&taken.placement);
+    let decided = taken.decided(&limits, surface_deg(taken.placement.surface));
+    let mut all = taken.placement.checks.iter().zip(&limits).zip(&decided);
+    let Some(((_, limit), decided)) = all.find(|((of, _), _)| **of == check) else {
         return Show::NoReading;
     };
-    let limit = LIMITS.iter().find(|limit| limit.check == check);
-    match (decided.verdict, limit, decided.measured) {
-        (Verdict::Within, Some(limit), _) if is_given(limit) => Show::Within,
-        (Verdict::Within, ..) => Show::WithinUsage,
-        (Verdict::Beyond, Some(limit), Some(measured)) => {
+    match (decided.verdict, decided.measured) {
+        (Verdict::Within, _) if is_given(limit) => Show::Within,
+        (Verdict::Within, _) => Show::WithinUsage,
+        (Verdict::Beyond, Some(measured)) => {
             let permitted = limit.permitted_deg();
             let side = rises(check, measured.near(permitted) > permitted.1);
             Show::Beyond(side.map(|side| if turned { opposite(side) } else { side }))
         }
-        (Verdict::Beyond, ..) => Show::Beyond(None),
-        (Verdict::NotProven, ..) => Show::NotProven,
-        (Verdict::None, _, Some(_)) => Show::NoVerdict,
-        (Verdict::None, _, None) => Show::NoReading,
+        (Verdict::Beyond, None) => Show::Beyond(None),
+        (Verdict::NotProven, _) => Show::NotProven,
+        (Verdict::None, Some(_)) => Show::NoVerdict,
+        (Verdict::None, None) => Show::NoReading,
     }
 }
 

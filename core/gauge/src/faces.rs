@@ -34,6 +34,7 @@ impl Faces {
     ///
     /// # Errors
     /// [`Fault::Axes`] where the gauge says that it stands on its head end.
+    #[inline(never)]
     pub fn take(&mut self, pose: Pose) -> Result<Step, Fault> {
         let [_, along, _] = pose.force;
         if self.0.is_empty() && along < STANDING {

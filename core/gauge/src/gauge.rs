@@ -36,7 +36,7 @@ pub struct Look {
 }
 
 /// What the board has to do.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy)]
 pub enum Act {
     /// Nothing.
     None,
@@ -99,6 +99,7 @@ pub struct Gauge {
 impl Gauge {
     /// Switched on. `found` is what flash holds, `restarted` whether it stopped before.
     #[must_use]
+    #[inline(never)]
     pub fn new(stated: Stated, found: &Found, restarted: bool) -> Self {
         let kept = match found {
             Found::Good(kept) => Some(kept),
@@ -133,6 +134,7 @@ impl Gauge {
     }
 
     /// One look, every [`LOOK_MS`].
+    #[inline(never)]
     pub fn look(&mut self, look: Look) -> Act {
         let press = self.buttons.look(look.pressed);
         let act = match self.sound(&look) {
@@ -142,7 +144,7 @@ impl Gauge {
         self.age();
         // A sensor that was away has lost its settings.
         let again = self.fault.is_some() && self.fault_ms % RETRY_MS == 0;
-        if again && act == Act::None {
+        if again && matches!(act, Act::None) {
             Act::Start
         } else {
             act
@@ -163,6 +165,7 @@ impl Gauge {
     }
 
     /// Tells that a calibration was kept, or could not be.
+    #[inline(never)]
     pub fn kept(&mut self, kept: Option<Kept>) {
         match kept {
             Some(kept) => {
@@ -181,6 +184,7 @@ impl Gauge {
     }
 
     /// Forgets everything read: nothing from before a fault is shown after it.
+    #[inline(never)]
     fn fail(&mut self, fault: Fault) -> Act {
         if self.fault != Some(fault) {
             (self.fault, self.fault_ms) = (Some(fault), 0);
@@ -216,6 +220,7 @@ impl Gauge {
 
     /// Passed when each axis is alive and a second of rest shows gravity. A fault that only wants
     /// to be seen waits for a press.
+    #[inline(never)]
     fn run_test(&mut self, fresh: bool, press: Option<Press>) -> Act {
         if press.is_some() && self.fault.is_some_and(Fault::ends_by_press) {
             self.fault = None;
@@ -247,6 +252,7 @@ impl Gauge {
     }
 
     /// Whether there is something new to ask.
+    #[inline(never)]
     fn take_in(&mut self, sample: Option<[i16; 3]>) -> bool {
         self.since_us = self.since_us.saturating_add(LOOK_MS * 1_000);
         let Some(sample) = sample else {
@@ -267,6 +273,7 @@ impl Gauge {
         pushed == Ok(true)
     }
 
+    #[inline(never)]
     fn calibrate(&mut self, fresh: bool, press: Option<Press>) -> Act {
         if press.is_some() {
             self.leave_faces(Show::Refused);
@@ -304,6 +311,7 @@ impl Gauge {
     }
 
     /// Chooses a check, and begins with it.
+    #[inline(never)]
     pub(crate) fn choose(&mut self, chosen: usize) {
         self.chosen = chosen % Check::ALL.len();
         self.mode = Mode::Read;
@@ -312,6 +320,7 @@ impl Gauge {
         self.note(Show::Chosen(self.chosen as u8 + 1));
     }
 
+    #[inline(never)]
     fn forget(&mut self) {
         self.want = None;
         self.not_gravity = 0;
@@ -321,6 +330,7 @@ impl Gauge {
     }
 
     /// What the eye and the hand said holds for one placement; a turn's first one goes on.
+    #[inline(never)]
     pub(crate) fn lifted(&mut self) {
         self.answer = Show::NoReading;
         self.turned = false;
@@ -343,6 +353,7 @@ impl Gauge {
         self.captures
     }
 
+    #[inline(never)]
     fn age(&mut self) {
         self.note = self.note.and_then(|(show, left_ms)| {
             let left_ms = left_ms.checked_sub(LOOK_MS)?;

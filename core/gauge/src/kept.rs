@@ -34,38 +34,49 @@ pub enum Found {
 }
 
 /// Reads both slots; the newer good one counts.
+#[inline(never)]
 pub fn load<F: NorFlash>(flash: &mut F) -> Found {
-    newer(slot(flash, 0), slot(flash, 1))
+    newer(&[slot(flash, 0), slot(flash, 1)])
 }
 
 /// Writes `calibration` to the slot that does not hold the last good one. What was kept, or `None`
 /// where it can't be read back.
+#[inline(never)]
 pub fn save<F: NorFlash>(flash: &mut F, calibration: Calibration) -> Option<Kept> {
-    let (first, second) = (slot(flash, 0), slot(flash, 1));
-    let last = newer(first, second);
-    let at = u32::from(last == first && last != Found::Damaged);
-    let number = match last {
+    let slots = [slot(flash, 0), slot(flash, 1)];
+    let at = u32::from(newer_is_first(&slots));
+    let number = match newer(&slots) {
         Found::Good(kept) => kept.number.checked_add(1).unwrap_or(1),
-        _ => 1,
+        Found::Nothing | Found::Damaged => 1,
     };
     let kept = Kept {
         number,
         calibration,
     };
-    let from = start::<F>(at);
+    let (from, record) = (start::<F>(at), record(&kept));
     flash.erase(from, start::<F>(at + 1)).ok()?;
-    flash.write(from, &record(&kept)).ok()?;
-    (slot(flash, at) == Found::Good(kept)).then_some(kept)
+    flash.write(from, &record).ok()?;
+    let mut back = [0; BYTES];
+    flash.read(from, &mut back).ok()?;
+    (back == record).then_some(kept)
 }
 
-fn newer(first: Found, second: Found) -> Found {
-    match (first, second) {
-        // Numbers go round: the newer one is ahead by less than half of them.
-        (Found::Good(a), Found::Good(b)) if (b.number.wrapping_sub(a.number) as i16) > 0 => second,
-        (Found::Good(_), _) => first,
-        (_, Found::Good(_)) => second,
-        (Found::Nothing, Found::Nothing) => Found::Nothing,
+fn newer(slots: &[Found; 2]) -> Found {
+    let [first, second] = slots;
+    match slots {
+        [Found::Good(_), _] if newer_is_first(slots) => *first,
+        [_, Found::Good(_)] => *second,
+        [Found::Nothing, Found::Nothing] => Found::Nothing,
         _ => Found::Damaged,
+    }
+}
+
+/// Whether the first slot holds the last good record. Numbers go round: the newer one is ahead by
+/// less than half of them.
+fn newer_is_first(slots: &[Found; 2]) -> bool {
+    match slots {
+        [Found::Good(a), Found::Good(b)] => b.number.wrapping_sub(a.number) as i16 <= 0,
+        [first, _] => matches!(first, Found::Good(_)),
     }
 }
 
@@ -86,6 +97,7 @@ fn slot<F: NorFlash>(flash: &mut F, at: u32) -> Found {
 }
 
 /// Mark, number, four vectors, the rest zero; then the checksum of all that.
+#[inline(never)]
 fn record(kept: &Kept) -> [u8; BYTES] {
     let c = &kept.calibration;
     let vectors = [c.zero, c.u_zero, c.scale, c.u_scale];

@@ -90,43 +90,45 @@ const WEDGE: Frame = [0b01000, 0b00100, 0b00010, 0b00100, 0b01000];
 
 /// The picture of a state that has been shown for `ms`.
 #[must_use]
+#[inline(never)]
 pub fn frame(show: Show, ms: u32) -> Frame {
     let step = ms / STEP_MS;
     match show {
-        Show::SelfTest => round(|at| at == step % 16),
+        Show::SelfTest => round(1 << (step % 16)),
         Show::Ready(side) => blink(step / 2, side.map_or(RING, |side| edge(side))),
         Show::Chosen(number) => blink(step / 3, dots(number)),
-        Show::WhichEnd => pick(step / 2, [edge(Towards::Tail), edge(Towards::Head)]),
+        Show::WhichEnd => pick(step / 2, &[edge(Towards::Tail), edge(Towards::Head)]),
         Show::NoReading => to_and_fro(step),
-        Show::NotProven => round(|at| (at + step) % 4 < 2),
-        Show::Within => pick(step / 2, [BLOCK, FULL]),
-        Show::WithinUsage => pick(step / 2, [SMALL_RING, RING]),
-        Show::Beyond(None) => pick(step / 2, [RING, BROKEN, APART]),
+        Show::NotProven => round(0x3333_u16.rotate_left(step)),
+        Show::Within => pick(step / 2, &[BLOCK, FULL]),
+        Show::WithinUsage => pick(step / 2, &[SMALL_RING, RING]),
+        Show::Beyond(None) => pick(step / 2, &[RING, BROKEN, APART]),
         Show::Beyond(Some(side)) => turned(run(step), side),
-        Show::NoVerdict => pick(step / 2, [[0b10001; 5], [0b01010; 5], DARK]),
-        Show::Turn => round(|at| at % 8 == step % 8),
+        Show::NoVerdict => pick(step / 2, &[[0b10001; 5], [0b01010; 5], DARK]),
+        Show::Turn => round(0x0101 << (step % 8)),
         Show::Poses(taken) => dots(taken + (step / 2 % 2) as u8),
         Show::Sent => row(4 - step % 5),
         Show::Stored => row(step % 5),
-        Show::Refused => pick(step, [[0, 0, 0b11100, 0, 0], [0, 0, 0b00111, 0, 0]]),
+        Show::Refused => pick(step, &[[0, 0, 0b11100, 0, 0], [0, 0, 0b00111, 0, 0]]),
         Show::Fault(fault) => counted(fault.number(), ms),
     }
 }
 
-fn pick<const N: usize>(step: u32, pictures: [Frame; N]) -> Frame {
-    let mut all = pictures.into_iter();
-    all.nth((step % N as u32) as usize).unwrap_or(DARK)
+fn pick(step: u32, pictures: &[Frame]) -> Frame {
+    let at = step as usize % pictures.len().max(1);
+    pictures.get(at).copied().unwrap_or(DARK)
 }
 
 fn blink(step: u32, picture: Frame) -> Frame {
-    pick(step, [picture, DARK])
+    pick(step, &[picture, DARK])
 }
 
-fn round(lit: impl Fn(u32) -> bool) -> Frame {
+/// The outer lights that have a bit, clockwise from the first row's tail end.
+fn round(lit: u16) -> Frame {
     let mut picture = DARK;
-    for (at, (row, bit)) in (0..).zip(ROUND) {
-        if let Some(lights) = picture.get_mut(usize::from(row)).filter(|_| lit(at)) {
-            *lights |= 1 << bit;
+    for (at, (row, bit)) in ROUND.iter().enumerate() {
+        if let Some(lights) = picture.get_mut(usize::from(*row)) {
+            *lights |= ((lit >> at & 1) as u8) << bit;
         }
     }
     picture

@@ -2,10 +2,41 @@
 //! page exported. Documents stay in the file; basis and numbers come with each capture.
 
 use plumbmark::holds::{Hold, Placement, Surface};
-use plumbmark::limits::Limit;
+use plumbmark::limits::{Basis, Limit};
 use plumbmark::parts::{Check, Part};
 
 include!(concat!(env!("OUT_DIR"), "/limits.rs"));
+
+/// A limit as the build writes it, without its document: that would be most of it.
+struct Entered {
+    check: Check,
+    low_deg: Option<f32>,
+    high_deg: Option<f32>,
+    at_limit_allowed: bool,
+    allowance_deg: Option<f32>,
+    basis: Basis,
+}
+
+/// The limit of a check; not entered where the build had none.
+#[must_use]
+pub fn limit(check: Check) -> Limit {
+    let mut limit = Limit::not_entered(check);
+    if let Some(entered) = ENTERED.iter().find(|entered| entered.check == check) {
+        limit.low_deg = entered.low_deg;
+        limit.high_deg = entered.high_deg;
+        limit.at_limit_allowed = entered.at_limit_allowed;
+        limit.allowance_deg = entered.allowance_deg;
+        limit.basis = entered.basis;
+    }
+    limit
+}
+
+/// The limits of a placement's checks, of which there are two at most.
+#[must_use]
+pub fn limits(placement: &Placement) -> [Limit; 2] {
+    let mut checks = placement.checks.iter().copied().cycle();
+    core::array::from_fn(|_| limit(checks.next().unwrap_or(Check::HeaterPort)))
+}
 
 /// Hold and alignment of a surface, degrees.
 #[must_use]
@@ -33,20 +64,4 @@ pub fn placement(check: Check) -> Placement {
         surface,
         checks: &[],
     })
-}
-
-/// A limit without its document.
-const fn limit(
-    check: Check,
-    (low_deg, high_deg): (Option<f32>, Option<f32>),
-    (at_limit_allowed, allowance_deg): (bool, Option<f32>),
-    basis: plumbmark::limits::Basis,
-) -> Limit {
-    let mut limit = Limit::not_entered(check);
-    limit.low_deg = low_deg;
-    limit.high_deg = high_deg;
-    limit.at_limit_allowed = at_limit_allowed;
-    limit.allowance_deg = allowance_deg;
-    limit.basis = basis;
-    limit
 }

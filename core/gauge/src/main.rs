@@ -2,6 +2,7 @@
 #![no_std]
 #![no_main]
 
+mod memory;
 mod microbit_v2;
 
 use core::panic::PanicInfo;

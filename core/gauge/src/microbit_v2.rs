@@ -48,6 +48,7 @@ pub struct MicrobitV2 {
 
 impl MicrobitV2 {
     /// Takes the board; a second time would start the gauge again.
+    #[inline(never)]
     pub fn take() -> Self {
         let Some(parts) = Parts::take() else {
             start_again()

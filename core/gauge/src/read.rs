@@ -26,6 +26,7 @@ impl Gauge {
         }
     }
 
+    #[inline(never)]
     pub(crate) fn read(&mut self, fresh: bool, press: Option<Press>) -> Act {
         if let Some(press) = press {
             self.pressed(press);
@@ -45,6 +46,7 @@ impl Gauge {
         self.end.is_none() && self.check().asks_lower_end()
     }
 
+    #[inline(never)]
     fn pressed(&mut self, press: Press) {
         let turning = self.direct.has_first() && !self.turned;
         match press {
@@ -65,6 +67,7 @@ impl Gauge {
     }
 
     /// Asks the last second.
+    #[inline(never)]
     fn ask(&mut self) -> Act {
         if self.direct.has_first() && !self.turned {
             return Act::None;

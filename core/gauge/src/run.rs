@@ -6,7 +6,7 @@ use crate::board::Board;
 use crate::gauge::{Act, Gauge, LOOK_MS, Look};
 use crate::kept::{load, save};
 use crate::lights::frame;
-use crate::limits::{LIMITS, surface_deg};
+use crate::limits::{limits, surface_deg};
 use crate::supply::Supply;
 use plumbmark::direct::Taken;
 use plumbmark::line::{Speaker, write};
@@ -42,6 +42,7 @@ impl<B: Board> Running<B> {
     }
 
     /// One picture of the lights and one look.
+    #[inline(never)]
     pub fn turn(&mut self) {
         let (show, ms) = self.gauge.shown();
         for (row, lights) in frame(show, ms).into_iter().enumerate() {
@@ -74,6 +75,7 @@ impl<B: Board> Running<B> {
         &self.gauge
     }
 
+    #[inline(never)]
     fn send(&mut self, taken: &Taken, count: u32) {
         let speaker = Speaker {
             gauge: self.board.number(),
@@ -82,9 +84,14 @@ impl<B: Board> Running<B> {
         };
         let surface = surface_deg(taken.placement.surface);
         let board = &mut self.board;
-        write(&speaker, taken, &LIMITS, surface, &mut |byte| {
-            board.send(byte)
-        });
+        let mut send = |byte| board.send(byte);
+        write(
+            &speaker,
+            taken,
+            &limits(&taken.placement),
+            surface,
+            &mut send,
+        );
     }
 }
 

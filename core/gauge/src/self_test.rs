@@ -38,6 +38,7 @@ impl SelfTest {
     ///
     /// # Errors
     /// [`Fault::NoAnswer`], [`Fault::Stuck`], [`Fault::Saturated`].
+    #[inline(never)]
     pub fn judge(
         &mut self,
         sample: Option<[i16; 3]>,
