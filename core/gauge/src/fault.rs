@@ -43,9 +43,10 @@ impl Fault {
         self as u8
     }
 
-    /// Whether a press of a button sets it aside: it has been seen, and readings are sound.
+    /// Whether a press of a button sets it aside: the accelerometer works, but somebody must have
+    /// seen the fault.
     #[must_use]
     pub fn ends_by_press(self) -> bool {
-        matches!(self, Self::KeptDamaged | Self::Restarted)
+        matches!(self, Self::Axes | Self::KeptDamaged | Self::Restarted)
     }
 }

@@ -82,6 +82,7 @@ const FULL: Frame = [0b11111; 5];
 const RING: Frame = [0b11111, 0b10001, 0b10001, 0b10001, 0b11111];
 const BLOCK: Frame = [0, 0b01110, 0b01110, 0b01110, 0];
 const SMALL_RING: Frame = [0, 0b01110, 0b01010, 0b01110, 0];
+const MIDDLE: Frame = [0, 0, 0b00100, 0, 0];
 const CROSS: Frame = [0b10001, 0b01010, 0b00100, 0b01010, 0b10001];
 const BROKEN: Frame = [0b11011, 0b10001, 0, 0b10001, 0b11011];
 const APART: Frame = [0b10001, 0, 0, 0, 0b10001];
@@ -95,14 +96,14 @@ pub fn frame(show: Show, ms: u32) -> Frame {
     let step = ms / STEP_MS;
     match show {
         Show::SelfTest => round(1 << (step % 16)),
-        Show::Ready(side) => blink(step / 2, side.map_or(RING, |side| edge(side))),
+        Show::Ready(side) => blink(step / 2, side.map_or(MIDDLE, edge)),
         Show::Chosen(number) => blink(step / 3, dots(number)),
         Show::WhichEnd => pick(step / 2, &[edge(Towards::Tail), edge(Towards::Head)]),
         Show::NoReading => to_and_fro(step),
         Show::NotProven => round(0x3333_u16.rotate_left(step)),
         Show::Within => pick(step / 2, &[BLOCK, FULL]),
         Show::WithinUsage => pick(step / 2, &[SMALL_RING, RING]),
-        Show::Beyond(None) => pick(step / 2, &[RING, BROKEN, APART]),
+        Show::Beyond(None) => pick(step / 2, &[BROKEN, APART, DARK]),
         Show::Beyond(Some(side)) => turned(run(step), side),
         Show::NoVerdict => pick(step / 2, &[[0b10001; 5], [0b01010; 5], DARK]),
         Show::Turn => round(0x0101 << (step % 8)),
