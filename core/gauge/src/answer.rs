@@ -1,7 +1,7 @@
 //! From what was taken to what is shown of the check chosen.
 
 use crate::lights::{Show, Towards};
-use crate::limits::{limits, surface_deg};
+use crate::limits::{limit, surface_deg};
 use plumbmark::decision::Verdict;
 use plumbmark::direct::Taken;
 use plumbmark::limits::{Basis, Limit};
@@ -12,14 +12,16 @@ use plumbmark::parts::{Check, Quantity};
 #[must_use]
 #[inline(never)]
 pub fn shown(taken: &Taken, check: Check, turned: bool) -> Show {
-    let limits = limits(&taken.placement);
-    let decided = taken.decided(&limits, surface_deg(taken.placement.surface));
-    let mut all = taken.placement.checks.iter().zip(&limits).zip(&decided);
-    let Some(((_, limit), decided)) = all.find(|((of, _), _)| **of == check) else {
+    // Its own limit is enough: a placement's other check is not shown.
+    let limit = limit(check);
+    let surface = surface_deg(taken.placement.surface);
+    let decided = taken.decided(core::slice::from_ref(&limit), surface);
+    let mut all = taken.placement.checks.iter().zip(&decided);
+    let Some((_, decided)) = all.find(|(of, _)| **of == check) else {
         return Show::NoReading;
     };
     match (decided.verdict, decided.measured) {
-        (Verdict::Within, _) if is_given(limit) => Show::Within,
+        (Verdict::Within, _) if is_given(&limit) => Show::Within,
         (Verdict::Within, _) => Show::WithinUsage,
         (Verdict::Beyond, Some(measured)) => {
             let permitted = limit.permitted_deg();

@@ -2,6 +2,7 @@
 #![no_std]
 #![no_main]
 
+mod bus;
 mod memory;
 mod microbit_v2;
 

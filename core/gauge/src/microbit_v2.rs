@@ -1,6 +1,7 @@
 //! The micro:bit v2: its pins, and nothing else. Held with the lights towards you and the edge
 //! connector down, button A is at the gauge's tail end and button B at its head end.
 
+use crate::bus::Bus;
 use cortex_m::peripheral::SCB;
 use embedded_hal::digital::{InputPin, OutputPin};
 use microbit::board::{Board as Parts, Buttons};
@@ -13,7 +14,7 @@ use microbit::hal::timer::Periodic;
 use microbit::hal::twim::{Frequency, Twim};
 use microbit::hal::uarte::{Baudrate, Parity, Uarte};
 use microbit::hal::wdt::{Watchdog, WatchdogHandle, count, handles::Hdl0};
-use microbit::pac::{NVMC, POWER, TIMER0, TWIM0, UARTE0, WDT};
+use microbit::pac::{NVMC, POWER, TIMER0, UARTE0, WDT};
 use plumbmark_gauge::board::Board;
 use plumbmark_gauge::lsm303agr::Lsm303agr;
 use plumbmark_gauge::run::TICK_US;
@@ -33,7 +34,7 @@ unsafe extern "C" {
 
 /// The board.
 pub struct MicrobitV2 {
-    accelerometer: Lsm303agr<Twim<TWIM0>>,
+    accelerometer: Lsm303agr<Bus>,
     flash: Nvmc<NVMC>,
     buttons: Buttons,
     columns: [Light; 5],
@@ -61,7 +62,7 @@ impl MicrobitV2 {
         // SAFETY: the linker script sets this memory aside, aligned to a page; nobody else names it.
         let kept = unsafe { &mut *(&raw mut _kept) };
         Self {
-            accelerometer: Lsm303agr::new(bus, turned),
+            accelerometer: Lsm303agr::new(Bus(bus), turned),
             flash: Nvmc::new(parts.NVMC, kept),
             buttons: parts.buttons,
             columns,
@@ -82,7 +83,7 @@ impl MicrobitV2 {
 }
 
 impl Board for MicrobitV2 {
-    type Accelerometer = Lsm303agr<Twim<TWIM0>>;
+    type Accelerometer = Lsm303agr<Bus>;
     type Flash = Nvmc<NVMC>;
     /// The accelerometer wants 1.71 V (its data sheet, table 4); what is above it is our reserve.
     const LOWEST_MV: u16 = 2_000;

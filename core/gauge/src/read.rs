@@ -79,7 +79,7 @@ impl Gauge {
             return Act::None;
         }
         match self.take() {
-            Ok(taken) => self.answered(taken),
+            Ok(taken) => self.answered(&taken),
             Err(reason) => {
                 self.answer = Show::NoReading;
                 match reason {
@@ -95,6 +95,7 @@ impl Gauge {
         }
     }
 
+    #[inline(never)]
     fn take(&mut self) -> Result<Taken, NoReading> {
         let check = self.check();
         let placement = self.direct.placement();
@@ -106,15 +107,16 @@ impl Gauge {
         self.direct.take(surface, ends)
     }
 
-    fn answered(&mut self, taken: Taken) -> Act {
-        self.answer = shown(&taken, self.check(), self.turned);
+    #[inline(never)]
+    fn answered(&mut self, taken: &Taken) -> Act {
+        self.answer = shown(taken, self.check(), self.turned);
         if self.want != None {
             // The next reading is another one: it is asked for anew.
             self.want = None;
             self.direct.forget_first();
             self.lifted();
             self.note(Show::Sent);
-            return Act::Send(taken, self.count());
+            return Act::Send(*taken, self.count());
         }
         Act::None
     }

@@ -23,7 +23,8 @@ pub struct Running<B> {
     supply: Supply,
     supply_low: bool,
     looks: u8,
-    next: Act,
+    /// Whether the accelerometer has to be started.
+    start: bool,
 }
 
 impl<B: Board> Running<B> {
@@ -37,7 +38,7 @@ impl<B: Board> Running<B> {
             supply: Supply::default(),
             supply_low: false,
             looks: 0,
-            next: Act::Start,
+            start: true,
         }
     }
 
@@ -54,16 +55,18 @@ impl<B: Board> Running<B> {
         }
         self.looks = (self.looks + 1) % SUPPLY_EVERY;
         let accelerometer = self.board.accelerometer();
-        let sample = match self.next {
-            Act::Start => accelerometer.start().map(|()| None),
-            _ => accelerometer.sample(),
+        let sample = if self.start {
+            accelerometer.start().map(|()| None)
+        } else {
+            accelerometer.sample()
         };
-        self.next = self.gauge.look(Look {
+        let act = self.gauge.look(Look {
             sample,
             pressed: self.board.pressed(),
             supply_low: self.supply_low,
         });
-        match self.next {
+        self.start = matches!(act, Act::Start);
+        match act {
             Act::Send(taken, count) => self.send(&taken, count),
             Act::Keep(calibration) => self.gauge.kept(save(self.board.flash(), calibration)),
             Act::None | Act::Start => {}
