@@ -3,7 +3,7 @@
 use crate::accelerometer::{Stated, sensor};
 use crate::answer::upper;
 use crate::buttons::{Buttons, Press};
-use crate::faces::{Faces, Step};
+use crate::faces::Faces;
 use crate::fault::Fault;
 use crate::kept::{Found, Kept};
 use crate::lights::{Show, Towards};
@@ -35,17 +35,12 @@ pub struct Look {
     pub supply_low: bool,
 }
 
-/// What the board has to do.
-#[derive(Debug, Clone, Copy)]
-pub enum Act {
-    /// Nothing.
-    None,
-    /// Start the accelerometer, and tell by the next look.
-    Start,
-    /// Send a capture, the one of this number.
-    Send(Taken, u32),
-    /// Keep a calibration, and tell by [`Gauge::kept`].
-    Keep(Calibration),
+/// Where captures and calibrations go.
+pub trait Outlet {
+    /// Sends a capture, the one of this number.
+    fn send(&mut self, taken: &Taken, count: u32);
+    /// Keeps a calibration; what was kept, or `None` where that failed.
+    fn keep(&mut self, calibration: Calibration) -> Option<Kept>;
 }
 
 /// What is done with the next second of rest.
@@ -57,8 +52,10 @@ pub(crate) enum Want {
     First,
 }
 
+// There is one gauge, and no heap to put the poses on.
+#[allow(clippy::large_enum_variant)]
 #[derive(Debug, Clone)]
-enum Mode {
+pub(crate) enum Mode {
     /// The self test runs, behind a fault where there is one.
     Test,
     /// It has passed; the side that is up.
@@ -72,11 +69,11 @@ enum Mode {
 /// The gauge's whole state.
 #[derive(Debug, Clone)]
 pub struct Gauge {
-    stated: Stated,
+    pub(crate) stated: &'static Stated,
     pub(crate) direct: Direct,
     test: SelfTest,
     buttons: Buttons,
-    mode: Mode,
+    pub(crate) mode: Mode,
     fault: Option<Fault>,
     fault_ms: u32,
     /// The check chosen, by its place among all.
@@ -87,9 +84,11 @@ pub struct Gauge {
     pub(crate) want: Option<(Want, u32)>,
     /// What the last second says, shown as long as it is the last one.
     pub(crate) answer: Show,
-    not_gravity: u8,
+    /// Answers in a row that found rest without gravity.
+    pub(crate) not_gravity: u8,
     note: Option<(Show, u32)>,
-    captures: u32,
+    /// Captures sent.
+    pub(crate) captures: u32,
     show: Show,
     shown_ms: u32,
     /// Time since the last sample, µs.
@@ -100,7 +99,7 @@ impl Gauge {
     /// Switched on. `found` is what flash holds, `restarted` whether it stopped before.
     #[must_use]
     #[inline(never)]
-    pub fn new(stated: Stated, found: &Found, restarted: bool) -> Self {
+    pub fn new(stated: &'static Stated, found: &Found, restarted: bool) -> Self {
         let kept = match found {
             Found::Good(kept) => Some(kept),
             Found::Nothing | Found::Damaged => None,
@@ -110,7 +109,7 @@ impl Gauge {
         } else {
             (*found == Found::Damaged).then_some(Fault::KeptDamaged)
         };
-        let sensor = sensor(&stated, kept);
+        let sensor = sensor(stated, kept);
         Self {
             direct: Direct::new(stated.count_m_s2, sensor, placement(Check::HeaterPort)),
             stated,
@@ -133,22 +132,17 @@ impl Gauge {
         }
     }
 
-    /// One look, every [`LOOK_MS`].
+    /// One look, every [`LOOK_MS`]. Whether the accelerometer has to be started before the next one.
     #[inline(never)]
-    pub fn look(&mut self, look: Look) -> Act {
+    pub fn look(&mut self, look: Look, out: &mut dyn Outlet) -> bool {
         let press = self.buttons.look(look.pressed);
-        let act = match self.sound(&look) {
+        match self.sound(&look) {
             Err(fault) => self.fail(fault),
-            Ok(sample) => self.work(sample, press),
-        };
+            Ok(sample) => self.work(sample, press, out),
+        }
         self.age();
         // A sensor that was away has lost its settings.
-        let again = self.fault.is_some() && self.fault_ms % RETRY_MS == 0;
-        if again && matches!(act, Act::None) {
-            Act::Start
-        } else {
-            act
-        }
+        self.fault.is_some() && self.fault_ms.is_multiple_of(RETRY_MS)
     }
 
     /// What is shown, and for how long it has been, ms.
@@ -164,38 +158,25 @@ impl Gauge {
         chosen.unwrap_or(Check::HeaterPort)
     }
 
-    /// Tells that a calibration was kept, or could not be.
-    #[inline(never)]
-    pub fn kept(&mut self, kept: Option<Kept>) {
-        match kept {
-            Some(kept) => {
-                self.direct.set_sensor(sensor(&self.stated, Some(&kept)));
-                self.note(Show::Stored);
-            }
-            None => _ = self.fail(Fault::KeptDamaged),
-        }
-    }
-
     fn sound(&mut self, look: &Look) -> Result<Option<[i16; 3]>, Fault> {
         if look.supply_low {
             return Err(Fault::SupplyLow);
         }
-        self.test.judge(look.sample?, self.stated.largest_count)
+        self.test.judge(look.sample?, self.stated)
     }
 
     /// Forgets everything read: nothing from before a fault is shown after it.
     #[inline(never)]
-    fn fail(&mut self, fault: Fault) -> Act {
+    pub(crate) fn fail(&mut self, fault: Fault) {
         if self.fault != Some(fault) {
             (self.fault, self.fault_ms) = (Some(fault), 0);
         }
         self.test = SelfTest::default();
         self.mode = Mode::Test;
         self.forget();
-        Act::None
     }
 
-    fn work(&mut self, sample: Option<[i16; 3]>, press: Option<Press>) -> Act {
+    fn work(&mut self, sample: Option<[i16; 3]>, press: Option<Press>, out: &mut dyn Outlet) {
         let fresh = self.take_in(sample);
         match self.mode {
             Mode::Test => self.run_test(fresh, press),
@@ -206,49 +187,47 @@ impl Gauge {
                 if press.is_some() {
                     self.choose(self.chosen);
                 }
-                Act::None
             }
             Mode::Read if press == Some(Press::LongBoth) => {
                 self.forget();
                 self.mode = Mode::Faces(Faces::default());
-                Act::None
             }
-            Mode::Read => self.read(fresh, press),
-            Mode::Faces(_) => self.calibrate(fresh, press),
+            Mode::Read => self.read(fresh, press, out),
+            Mode::Faces(_) => self.calibrate(fresh, press, out),
         }
     }
 
     /// Passed when each axis is alive and a second of rest shows gravity. A fault that only wants
     /// to be seen waits for a press.
     #[inline(never)]
-    fn run_test(&mut self, fresh: bool, press: Option<Press>) -> Act {
+    fn run_test(&mut self, fresh: bool, press: Option<Press>) {
         if press.is_some() && self.fault.is_some_and(Fault::ends_by_press) {
             self.fault = None;
         }
-        let pose = fresh.then(|| self.direct.pose());
-        match pose {
-            Some(Err(reason)) => self.weigh(reason),
-            Some(Ok(_)) if self.test.has_passed() => {
+        if !fresh {
+            return;
+        }
+        match self.direct.pose() {
+            Err(reason) => self.weigh(reason),
+            Ok(_) if self.test.has_passed() => {
+                self.not_gravity = 0;
                 self.fault = self.fault.filter(|fault| fault.ends_by_press());
                 if self.fault.is_none() {
                     self.mode = Mode::Ready(None);
                 }
-                Act::None
             }
-            _ => Act::None,
+            Ok(_) => {}
         }
     }
 
     /// Rest without gravity, again and again, is a fault.
-    pub(crate) fn weigh(&mut self, reason: NoReading) -> Act {
-        if reason != NoReading::NotGravity {
-            return Act::None;
+    pub(crate) fn weigh(&mut self, reason: NoReading) {
+        if reason == NoReading::NotGravity {
+            self.not_gravity += 1;
+            if self.not_gravity >= NOT_GRAVITY {
+                self.fail(Fault::NotGravity);
+            }
         }
-        self.not_gravity = self.not_gravity.saturating_add(1);
-        if self.not_gravity < NOT_GRAVITY {
-            return Act::None;
-        }
-        self.fail(Fault::NotGravity)
     }
 
     /// Whether there is something new to ask.
@@ -271,43 +250,6 @@ impl Gauge {
             self.lifted();
         }
         pushed == Ok(true)
-    }
-
-    #[inline(never)]
-    fn calibrate(&mut self, fresh: bool, press: Option<Press>) -> Act {
-        if press.is_some() {
-            self.leave_faces(Show::Refused);
-            return Act::None;
-        }
-        let Mode::Faces(faces) = &mut self.mode else {
-            return Act::None;
-        };
-        let pose = if fresh {
-            self.direct.pose()
-        } else {
-            Err(NoReading::Filling)
-        };
-        let pose = match pose {
-            Ok(pose) => pose,
-            Err(reason) => return self.weigh(reason),
-        };
-        match faces.take(pose) {
-            Err(fault) => self.fail(fault),
-            Ok(Step::More) => Act::None,
-            Ok(Step::Failed) => {
-                self.leave_faces(Show::Refused);
-                Act::None
-            }
-            Ok(Step::Found(calibration)) => {
-                self.leave_faces(Show::SelfTest);
-                Act::Keep(calibration)
-            }
-        }
-    }
-
-    fn leave_faces(&mut self, note: Show) {
-        self.choose(self.chosen);
-        self.note(note);
     }
 
     /// Chooses a check, and begins with it.
@@ -345,12 +287,6 @@ impl Gauge {
     /// Shows something for a moment.
     pub(crate) fn note(&mut self, show: Show) {
         self.note = Some((show, NOTE_MS));
-    }
-
-    /// The next captured number.
-    pub(crate) fn count(&mut self) -> u32 {
-        self.captures = self.captures.saturating_add(1);
-        self.captures
     }
 
     #[inline(never)]

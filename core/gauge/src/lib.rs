@@ -9,6 +9,7 @@ pub mod accelerometer;
 pub mod answer;
 pub mod board;
 pub mod buttons;
+mod calibrate;
 pub mod faces;
 pub mod fault;
 pub mod gauge;

@@ -2,7 +2,7 @@
 
 use crate::answer::shown;
 use crate::buttons::Press;
-use crate::gauge::{Act, Gauge, LOOK_MS, Want};
+use crate::gauge::{Gauge, LOOK_MS, Outlet, Want};
 use crate::lights::Show;
 use crate::limits::surface_deg;
 use plumbmark::check::End;
@@ -27,7 +27,7 @@ impl Gauge {
     }
 
     #[inline(never)]
-    pub(crate) fn read(&mut self, fresh: bool, press: Option<Press>) -> Act {
+    pub(crate) fn read(&mut self, fresh: bool, press: Option<Press>, out: &mut dyn Outlet) {
         if let Some(press) = press {
             self.pressed(press);
         }
@@ -38,7 +38,9 @@ impl Gauge {
                 self.note(Show::Refused);
             }
         }
-        if fresh { self.ask() } else { Act::None }
+        if fresh {
+            self.ask(out);
+        }
     }
 
     /// Whether the eye still has to say which end looks lower.
@@ -68,30 +70,35 @@ impl Gauge {
 
     /// Asks the last second.
     #[inline(never)]
-    fn ask(&mut self) -> Act {
+    fn ask(&mut self, out: &mut dyn Outlet) {
         if self.direct.has_first() && !self.turned {
-            return Act::None;
+            return;
         }
         if let Some((Want::First, _)) = self.want {
-            if self.direct.keep_first().is_ok() {
-                self.want = None;
-            }
-            return Act::None;
+            return self.keep_first();
         }
-        match self.take() {
-            Ok(taken) => self.answered(&taken),
-            Err(reason) => {
-                self.answer = Show::NoReading;
-                match reason {
-                    NoReading::NotTurned => self.turned = false,
-                    NoReading::TurnTooOld | NoReading::TurnDisagrees => {
-                        self.choose(self.chosen);
-                        self.note(Show::Refused);
-                    }
-                    _ => {}
-                }
-                self.weigh(reason)
+        match &self.take() {
+            Ok(taken) => self.answered(taken, out),
+            Err(reason) => self.unanswered(*reason),
+        }
+    }
+
+    #[inline(never)]
+    fn keep_first(&mut self) {
+        if self.direct.keep_first().is_ok() {
+            self.want = None;
+        }
+    }
+
+    fn unanswered(&mut self, reason: NoReading) {
+        self.answer = Show::NoReading;
+        match reason {
+            NoReading::NotTurned => self.turned = false,
+            NoReading::TurnTooOld | NoReading::TurnDisagrees => {
+                self.choose(self.chosen);
+                self.note(Show::Refused);
             }
+            _ => self.weigh(reason),
         }
     }
 
@@ -107,17 +114,17 @@ impl Gauge {
         self.direct.take(surface, ends)
     }
 
-    #[inline(never)]
-    fn answered(&mut self, taken: &Taken) -> Act {
+    fn answered(&mut self, taken: &Taken, out: &mut dyn Outlet) {
+        self.not_gravity = 0;
         self.answer = shown(taken, self.check(), self.turned);
-        if self.want != None {
+        if self.want.take().is_some() {
+            self.captures = self.captures.saturating_add(1);
+            out.send(taken, self.captures);
             // The next reading is another one: it is asked for anew.
-            self.want = None;
+            self.direct.restart();
             self.direct.forget_first();
             self.lifted();
             self.note(Show::Sent);
-            return Act::Send(*taken, self.count());
         }
-        Act::None
     }
 }

@@ -3,11 +3,12 @@
 
 use crate::accelerometer::Accelerometer;
 use crate::board::Board;
-use crate::gauge::{Act, Gauge, LOOK_MS, Look};
-use crate::kept::{load, save};
+use crate::gauge::{Gauge, LOOK_MS, Look, Outlet};
+use crate::kept::{Kept, load, save};
 use crate::lights::frame;
 use crate::limits::{limits, surface_deg};
 use crate::supply::Supply;
+use plumbmark::calibration::Calibration;
 use plumbmark::direct::Taken;
 use plumbmark::line::{Speaker, write};
 
@@ -31,7 +32,7 @@ impl<B: Board> Running<B> {
     /// Switched on.
     pub fn new(mut board: B) -> Self {
         let found = load(board.flash());
-        let gauge = Gauge::new(B::Accelerometer::STATED, &found, board.restarted());
+        let gauge = Gauge::new(&B::Accelerometer::STATED, &found, board.restarted());
         Self {
             board,
             gauge,
@@ -60,41 +61,41 @@ impl<B: Board> Running<B> {
         } else {
             accelerometer.sample()
         };
-        let act = self.gauge.look(Look {
+        let look = Look {
             sample,
             pressed: self.board.pressed(),
             supply_low: self.supply_low,
-        });
-        self.start = matches!(act, Act::Start);
-        match act {
-            Act::Send(taken, count) => self.send(&taken, count),
-            Act::Keep(calibration) => self.gauge.kept(save(self.board.flash(), calibration)),
-            Act::None | Act::Start => {}
-        }
+        };
+        let mut out = Out(&mut self.board);
+        self.start = self.gauge.look(look, &mut out);
     }
 
     /// The gauge, for whoever looks on.
     pub fn gauge(&self) -> &Gauge {
         &self.gauge
     }
+}
 
+/// The board as captures and calibrations leave by it.
+struct Out<'a, B>(&'a mut B);
+
+impl<B: Board> Outlet for Out<'_, B> {
     #[inline(never)]
     fn send(&mut self, taken: &Taken, count: u32) {
         let speaker = Speaker {
-            gauge: self.board.number(),
+            gauge: self.0.number(),
             count,
             software: env!("CARGO_PKG_VERSION").try_into().unwrap_or_default(),
         };
         let surface = surface_deg(taken.placement.surface);
-        let board = &mut self.board;
-        let mut send = |byte| board.send(byte);
-        write(
-            &speaker,
-            taken,
-            &limits(&taken.placement),
-            surface,
-            &mut send,
-        );
+        let limits = limits(&taken.placement);
+        write(&speaker, taken, &limits, surface, &mut |byte| {
+            self.0.send(byte);
+        });
+    }
+
+    fn keep(&mut self, calibration: Calibration) -> Option<Kept> {
+        save(self.0.flash(), calibration)
     }
 }
 

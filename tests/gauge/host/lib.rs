@@ -1,8 +1,10 @@
 //! What several tests of the gauge share: a sensor in the hand, and looks at it.
 
+use plumbmark::calibration::Calibration;
+use plumbmark::direct::Taken;
 use plumbmark_gauge::accelerometer::{Accelerometer, Stated};
-use plumbmark_gauge::gauge::{Act, Gauge, Look};
-use plumbmark_gauge::kept::Found;
+use plumbmark_gauge::gauge::{Gauge, Look, Outlet};
+use plumbmark_gauge::kept::{Found, Kept};
 use plumbmark_gauge::lights::Show;
 use plumbmark_gauge::lsm303agr::Lsm303agr;
 
@@ -26,6 +28,30 @@ impl embedded_hal::i2c::I2c for NoBus {
 /// What the sensor's data sheet says.
 pub const STATED: Stated = <Lsm303agr<NoBus> as Accelerometer>::STATED;
 
+/// Captures with their counts, and calibrations.
+#[derive(Default)]
+pub struct Out {
+    /// Captures sent.
+    pub sent: Vec<(Taken, u32)>,
+    /// Calibrations kept.
+    pub kept: Vec<Calibration>,
+}
+
+impl Outlet for Out {
+    fn send(&mut self, taken: &Taken, count: u32) {
+        self.sent.push((*taken, count));
+    }
+
+    fn keep(&mut self, calibration: Calibration) -> Option<Kept> {
+        self.kept.push(calibration);
+        let number = self.kept.len() as u16;
+        Some(Kept {
+            number,
+            calibration,
+        })
+    }
+}
+
 /// A gauge with someone who holds it and presses its buttons.
 pub struct Hand {
     /// The gauge.
@@ -36,8 +62,8 @@ pub struct Hand {
     pub zero: [f64; 3],
     /// Buttons held down.
     pub pressed: [bool; 2],
-    /// What the gauge wanted done, but for nothing and starting.
-    pub acts: Vec<Act>,
+    /// What has left the gauge.
+    pub out: Out,
     seed: u32,
 }
 
@@ -46,11 +72,11 @@ impl Hand {
     #[must_use]
     pub fn new(found: &Found) -> Self {
         Self {
-            gauge: Gauge::new(STATED, found, false),
+            gauge: Gauge::new(&STATED, found, false),
             up: [0.0, 0.0, 1.0],
             zero: [0.0; 3],
             pressed: [false; 2],
-            acts: Vec::new(),
+            out: Out::default(),
             seed: 1,
         }
     }
@@ -86,10 +112,7 @@ impl Hand {
 
     /// One look.
     pub fn look(&mut self, look: Look) {
-        match self.gauge.look(look) {
-            Act::None | Act::Start => {}
-            act => self.acts.push(act),
-        }
+        self.gauge.look(look, &mut self.out);
     }
 
     /// Presses, shortly or long, and waits until that has been understood.

@@ -6,8 +6,8 @@ use plumbmark::limits::LimitSet;
 use plumbmark::parts::Check;
 use plumbmark::reading::ZeroBy;
 use plumbmark_gauge::fault::Fault;
-use plumbmark_gauge::gauge::{Act, Look};
-use plumbmark_gauge::kept::{Found, Kept};
+use plumbmark_gauge::gauge::Look;
+use plumbmark_gauge::kept::Found;
 use plumbmark_gauge::lights::{Show, Towards};
 
 const A: [bool; 2] = [true, false];
@@ -99,8 +99,8 @@ fn a_capture_is_sent_once_and_the_next_is_asked_for_anew() {
     assert_eq!(hand.shows(), Show::Sent);
     hand.wait(3_000);
     assert_eq!(hand.shows(), Show::WhichEnd);
-    let [Act::Send(taken, 1)] = hand.acts[..] else {
-        panic!("{:?}", hand.acts);
+    let [(taken, 1)] = hand.out.sent[..] else {
+        panic!("{:?}", hand.out.sent);
     };
     assert_eq!(taken.ends, [Some(End::Tail), None]);
     assert_eq!(taken.zero_by, ZeroBy::Assumed);
@@ -131,8 +131,8 @@ fn turned_end_for_end_its_zero_is_out() {
     assert_eq!(hand.shows(), Show::WithinUsage);
     hand.press(B, SHORT);
     hand.wait(1_500);
-    let [Act::Send(taken, 1)] = hand.acts[..] else {
-        panic!("{:?}", hand.acts);
+    let [(taken, 1)] = hand.out.sent[..] else {
+        panic!("{:?}", hand.out.sent);
     };
     assert_eq!(taken.zero_by, ZeroBy::Turn);
     let limits = LimitSet::trade_usage();
@@ -170,26 +170,19 @@ fn nine_poses_find_zero_and_scale() {
         hand.lay(pose);
         hand.wait(2_000);
     }
-    let [Act::Keep(calibration)] = hand.acts[..] else {
-        panic!("{:?}", hand.acts);
+    let [calibration] = hand.out.kept[..] else {
+        panic!("{:?}", hand.out.kept);
     };
     for (found, zero) in calibration.zero.into_iter().zip(hand.zero) {
         assert!((f64::from(found) - zero).abs() < 0.002, "{calibration:?}");
     }
-    hand.gauge.kept(Some(Kept {
-        number: 1,
-        calibration,
-    }));
-    hand.wait(100);
-    assert_eq!(hand.shows(), Show::Stored);
-    hand.acts.clear();
     hand.lay(raised(30.0));
     hand.press(A, SHORT);
     hand.wait(1_500);
     hand.press(B, SHORT);
     hand.wait(1_500);
-    let [Act::Send(taken, _)] = hand.acts[..] else {
-        panic!("{:?}", hand.acts);
+    let [(taken, _)] = hand.out.sent[..] else {
+        panic!("{:?}", hand.out.sent);
     };
     assert_eq!(taken.zero_by, ZeroBy::Found);
 }
