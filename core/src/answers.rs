@@ -178,8 +178,13 @@ pub(crate) fn up_of_two(
     sensor: &Sensor,
 ) -> Result<UpEstimate, NoReading> {
     let bounds = noise_of(placed.into_iter());
-    let [one, two] = placed.map(|rest| rest.by(channel, bounds));
-    turned(&one?, &two?, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
+    // By reference: a small board has no room for an estimate twice.
+    match &placed.map(|rest| rest.by(channel, bounds)) {
+        [Ok(one), Ok(two)] => {
+            turned(one, two, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
+        }
+        [Err(reason), _] | [_, Err(reason)] => Err(*reason),
+    }
 }
 
 /// A placement's checks, answered as parked.
