@@ -1,9 +1,9 @@
 //! Any-pose calibration of the acceleration channel: at rest, whatever way the phone leans, what it
 //! feels is as long as gravity. Zero and scale of each axis are those that make it so.
 //!
-//! Gauss and Newton's method on |k·(a − o)|² = 1: three zeros o, three scales k. Single precision leaves
-//! a millionth of gravity, a thousandth of what a pose is uncertain by, and a board has no other. The
-//! uncertainties are those of least squares, widened for the correlation between the six.
+//! Gauss and Newton's method on |k·(a − o)|² = 1: three zeros o, three scales k. Single precision
+//! leaves a millionth of gravity, a thousandth of what a pose is uncertain by, and a board has no
+//! other. The uncertainties are those of least squares, widened for the correlation between the six.
 
 use crate::matrix::{Matrix6, inverse};
 use crate::prior::LARGEST_ZERO;

@@ -59,8 +59,10 @@ impl MicrobitV2 {
         let bus = Twim::new(parts.TWIM0, parts.i2c_internal.into(), Frequency::K250);
         let mut ticks = Timer::periodic(parts.TIMER0);
         ticks.start(TICK_US);
-        // SAFETY: the linker script sets this memory aside, aligned to a page; nobody else names it.
-        let kept = unsafe { &mut *(&raw mut _kept) };
+        let kept = &raw mut _kept;
+        // SAFETY: the linker script sets this memory aside, aligned to a page; nobody else names
+        // it, and the board is taken once.
+        let kept = unsafe { &mut *kept };
         Self {
             accelerometer: Lsm303agr::new(Bus(bus), turned),
             flash: Nvmc::new(parts.NVMC, kept),
