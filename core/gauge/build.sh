@@ -7,6 +7,10 @@ root=$(cd "$(dirname "$0")/../.." && pwd)
 . "$root/web/setup.sh"
 targets=thumbv7em-none-eabihf
 need_rust
+if [ -n "${PLUMBMARK_LIMITS:-}" ]; then
+  PLUMBMARK_LIMITS=$(realpath "$PLUMBMARK_LIMITS") || stop "there is no such limit file."
+  export PLUMBMARK_LIMITS
+fi
 cd "$root/core/gauge"
 CARGO_TARGET_DIR=${CARGO_TARGET_DIR:-"$PWD/target"}
 export CARGO_TARGET_DIR
