@@ -30,6 +30,7 @@ pub struct Running<B> {
 
 impl<B: Board> Running<B> {
     /// Switched on.
+    #[inline(never)]
     pub fn new(mut board: B) -> Self {
         let found = load(board.flash());
         let gauge = Gauge::new(&B::Accelerometer::STATED, &found, board.restarted());
