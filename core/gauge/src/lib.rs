@@ -1,6 +1,9 @@
 //! A Plumbmark gauge without its board: accelerometer, lights, buttons and flash behind traits,
 //! the rest is core's. No heap, no unsafe code.
 //!
+//! Functions are kept apart by `inline(never)` where one inside another would cost flash, or stack
+//! for what only one of them needs.
+//!
 //! [`run::Running`] drives a [`board::Board`]; [`gauge::Gauge`] is what it shows and does.
 #![no_std]
 #![forbid(unsafe_code)]

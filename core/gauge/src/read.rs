@@ -53,7 +53,8 @@ impl Gauge {
         let turning = self.direct.has_first() && !self.turned;
         match press {
             Press::LongA => self.choose(self.chosen + 1),
-            Press::A if turning => self.choose(self.chosen),
+            // Turned end for end, the buttons lie at the other ends: what was said stays said.
+            Press::A if self.direct.has_first() => self.choose(self.chosen),
             Press::B if turning => self.turned = true,
             Press::A if self.asks() => self.end = Some(End::Tail),
             Press::B if self.asks() => self.end = Some(End::Head),

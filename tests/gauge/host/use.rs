@@ -144,6 +144,29 @@ fn turned_end_for_end_its_zero_is_out() {
     assert!(measured.u_deg < 2.5, "{measured:?}");
 }
 
+/// The buttons then lie at the other ends: the lower one is not asked for again.
+#[test]
+fn a_turn_given_up_begins_anew() {
+    for turned in [false, true] {
+        let mut hand = on_a_pump();
+        hand.lay(raised(20.0));
+        hand.press(A, SHORT);
+        hand.press(B, LONG);
+        hand.wait(1_500);
+        hand.lay(raised(-20.0));
+        if turned {
+            hand.press(B, SHORT);
+            hand.wait(1_500);
+            assert_eq!(hand.shows(), Show::WithinUsage);
+        }
+        hand.press(A, SHORT);
+        assert_eq!(hand.shows(), Show::Chosen(3));
+        hand.wait(2_000);
+        assert_eq!(hand.shows(), Show::WhichEnd);
+        assert!(hand.out.sent.is_empty());
+    }
+}
+
 /// Six faces and three edges, the tail end's face first.
 const POSES: [[f64; 3]; 9] = [
     [0.0, 1.0, 0.0],
