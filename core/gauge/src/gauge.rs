@@ -13,7 +13,6 @@ use plumbmark::calibration::Calibration;
 use plumbmark::check::End;
 use plumbmark::direct::{Direct, Taken};
 use plumbmark::parts::Check;
-use plumbmark::reason::NoReading;
 
 /// Time of one look, ms.
 pub const LOOK_MS: u32 = 10;
@@ -21,8 +20,6 @@ pub const LOOK_MS: u32 = 10;
 const NOTE_MS: u32 = 1_500;
 /// Time after which a sensor that failed is tried again, ms.
 const RETRY_MS: u32 = 1_000;
-/// Answers in a row, five a second, that find rest without gravity.
-const NOT_GRAVITY: u8 = 10;
 
 /// What is looked at every 10 ms.
 #[derive(Debug, Clone, Copy)]
@@ -71,10 +68,10 @@ pub(crate) enum Mode {
 pub struct Gauge {
     pub(crate) stated: &'static Stated,
     pub(crate) direct: Direct,
-    test: SelfTest,
+    pub(crate) test: SelfTest,
     buttons: Buttons,
     pub(crate) mode: Mode,
-    fault: Option<Fault>,
+    pub(crate) fault: Option<Fault>,
     fault_ms: u32,
     /// The check chosen, by its place among all.
     pub(crate) chosen: usize,
@@ -194,39 +191,6 @@ impl Gauge {
             }
             Mode::Read => self.read(fresh, press, out),
             Mode::Faces(_) => self.calibrate(fresh, press, out),
-        }
-    }
-
-    /// Passed when each axis is alive and a second of rest shows gravity. A fault that only wants
-    /// to be seen waits for a press.
-    #[inline(never)]
-    fn run_test(&mut self, fresh: bool, press: Option<Press>) {
-        if press.is_some() && self.fault.is_some_and(Fault::ends_by_press) {
-            self.fault = None;
-        }
-        if !fresh {
-            return;
-        }
-        match self.direct.pose() {
-            Err(reason) => self.weigh(reason),
-            Ok(_) if self.test.has_passed() => {
-                self.not_gravity = 0;
-                self.fault = self.fault.filter(|fault| fault.ends_by_press());
-                if self.fault.is_none() {
-                    self.mode = Mode::Ready(None);
-                }
-            }
-            Ok(_) => {}
-        }
-    }
-
-    /// Rest without gravity, again and again, is a fault.
-    pub(crate) fn weigh(&mut self, reason: NoReading) {
-        if reason == NoReading::NotGravity {
-            self.not_gravity += 1;
-            if self.not_gravity >= NOT_GRAVITY {
-                self.fail(Fault::NotGravity);
-            }
         }
     }
 

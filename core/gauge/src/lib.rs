@@ -24,3 +24,4 @@ mod read;
 pub mod run;
 pub mod self_test;
 pub mod supply;
+mod tested;
