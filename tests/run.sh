@@ -96,9 +96,13 @@ step "package" sh "$root/tests/crate/package.sh"
 step "dependencies" sh "$root/tests/crate/dependencies.sh"
 counted "core" cargo cargo test --locked --profile study -p plumbmark -p plumbmark-tests \
   -p plumbmark-simulator -p plumbmark-coverage -- --nocapture
-for own in fuzz no_panic cost; do
-  step "format of tests/$own" cargo fmt --all --check --manifest-path "tests/$own/Cargo.toml"
+for own in tests/fuzz tests/no_panic tests/cost tests/gauge core/gauge; do
+  step "format of $own" cargo fmt --all --check --manifest-path "$own/Cargo.toml"
 done
+step "clippy of core/gauge" cargo clippy --quiet --locked --release --target thumbv7em-none-eabihf \
+  --manifest-path core/gauge/Cargo.toml --features microbit-v2 -- -D warnings
+step "gauge: image for its board, 32 kB" sh "$root/core/gauge/build.sh"
+counted "gauge on the host" cargo cargo test --locked --manifest-path tests/gauge/Cargo.toml -p gauge-host
 step "clippy of tests/no_panic" cargo clippy --quiet --locked --release --target thumbv6m-none-eabi \
   --manifest-path tests/no_panic/Cargo.toml -- -D warnings
 step "no panic reachable on a board" sh "$root/tests/no_panic/run.sh"

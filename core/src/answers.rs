@@ -171,6 +171,7 @@ pub(crate) fn up_of_one(
 }
 
 /// Up by two placements, the second one turned end for end.
+#[inline(never)]
 pub(crate) fn up_of_two(
     channel: Channel,
     placed: [&Rest; 2],
@@ -178,8 +179,16 @@ pub(crate) fn up_of_two(
     sensor: &Sensor,
 ) -> Result<UpEstimate, NoReading> {
     let bounds = noise_of(placed.into_iter());
-    let [one, two] = placed.map(|rest| rest.by(channel, bounds));
-    turned(&one?, &two?, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
+    // By reference: a small board has no room for an estimate twice.
+    let [first, second] = placed;
+    let one = first.by(channel, bounds);
+    let two = second.by(channel, bounds);
+    match (&one, &two) {
+        (Ok(one), Ok(two)) => {
+            turned(one, two, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
+        }
+        (Err(reason), _) | (_, Err(reason)) => Err(*reason),
+    }
 }
 
 /// A placement's checks, answered as parked.

@@ -1,8 +1,9 @@
 //! Any-pose calibration of the acceleration channel: at rest, whatever way the phone leans, what it
 //! feels is as long as gravity. Zero and scale of each axis are those that make it so.
 //!
-//! Gauss and Newton's method on |k·(a − o)|² = 1, in double precision: three zeros o, three scales
-//! k. The uncertainties are those of least squares, widened for the correlation between the six.
+//! Gauss and Newton's method on |k·(a − o)|² = 1: three zeros o, three scales k. Single precision
+//! leaves a millionth of gravity, a thousandth of what a pose is uncertain by, and a board has no
+//! other. The uncertainties are those of least squares, widened for the correlation between the six.
 
 use crate::matrix::{Matrix6, inverse};
 use crate::prior::LARGEST_ZERO;
@@ -19,11 +20,11 @@ const APART_COSINE: f32 = 0.94;
 const BOTH_WAYS: f32 = 0.5;
 /// Most steps of the fit, and the longest one in any unknown.
 const STEPS: usize = 12;
-const LONGEST_STEP: f64 = 0.05;
+const LONGEST_STEP: f32 = 0.05;
 /// Largest scale error of a sensor. BMI160 data sheet: sensitivity ±4 % in the worst case.
-const LARGEST_SCALE_ERROR: f64 = 0.05;
+const LARGEST_SCALE_ERROR: f32 = 0.05;
 /// Residuals beyond so many of the poses' own uncertainties are no sensor's.
-const DOES_NOT_FIT: f64 = 3.0;
+const DOES_NOT_FIT: f32 = 3.0;
 /// Poses in which the channels must agree before one's calibration counts for the other.
 const AGREEING: usize = 6;
 
@@ -180,11 +181,11 @@ impl Poses {
         for _ in 0..STEPS {
             let (normal, slope, _) = fit.equations(&self.0);
             let back = inverse(&normal).ok_or(CalibrationRefusal::Singular)?;
-            let step = back.map(|row| row.iter().zip(slope).map(|(m, s)| m * s).sum::<f64>());
+            let step = back.map(|row| row.iter().zip(slope).map(|(m, s)| m * s).sum::<f32>());
             let longest = step.iter().fold(LONGEST_STEP, |m, s| m.max(s.abs()));
             let step = step.map(|s| s * LONGEST_STEP / longest);
             fit.take(step);
-            at_rest = step.iter().all(|s| s.abs() < 1e-7);
+            at_rest = step.iter().all(|s| s.abs() < 1e-6);
             if at_rest {
                 break;
             }
@@ -197,7 +198,7 @@ impl Poses {
 
     /// Uncertainties, and whether it is a sensor at all.
     fn judged(&self, fit: &Fit) -> Result<Calibration, CalibrationRefusal> {
-        let too_large = fit.zero.iter().any(|z| z.abs() > f64::from(LARGEST_ZERO))
+        let too_large = fit.zero.iter().any(|z| z.abs() > LARGEST_ZERO)
             || fit
                 .gain
                 .iter()
@@ -206,39 +207,32 @@ impl Poses {
             return Err(CalibrationRefusal::TooLarge);
         }
         let (normal, _, squares) = fit.equations(&self.0);
-        let n = self.0.len() as f64;
+        let n = self.0.len() as f32;
         // The residual |x|² − 1 answers to a component by twice its share of gravity.
-        let stated = self
-            .0
-            .iter()
-            .map(|p| 4.0 * f64::from(p.u * p.u))
-            .sum::<f64>()
-            / n;
+        let stated = self.0.iter().map(|p| 4.0 * p.u * p.u).sum::<f32>() / n;
         let seen = squares / (n - 6.0);
         if seen > DOES_NOT_FIT * DOES_NOT_FIT * stated.max(1e-10) {
             return Err(CalibrationRefusal::DoesNotFit);
         }
         let back = inverse(&normal).ok_or(CalibrationRefusal::Singular)?;
         let variance = seen.max(stated);
-        // Uncertainties need no double root, which costs a page half a kilobyte.
-        let root = |v: f64| f64::from(libm::sqrtf(v as f32));
-        let own: [f64; 6] = core::array::from_fn(|i| root(back[i][i]));
+        let own: [f32; 6] = core::array::from_fn(|i| libm::sqrtf(back[i][i]));
         // Gershgorin: no combination of the six is more uncertain than without correlation and
         // with each widened so.
         let widened = (0..6)
             .map(|i| {
                 (0..6)
                     .map(|j| (back[i][j] / (own[i] * own[j])).abs())
-                    .sum::<f64>()
+                    .sum::<f32>()
             })
-            .fold(1.0, f64::max);
-        let u = own.map(|o| root(variance * widened) * o);
+            .fold(1.0, f32::max);
+        let u = own.map(|o| libm::sqrtf(variance * widened) * o);
         let agree = self.0.iter().filter(|p| p.channels_agree).count();
         Ok(Calibration {
-            zero: fit.zero.map(|z| z as f32),
-            u_zero: [u[0] as f32, u[1] as f32, u[2] as f32],
-            scale: fit.gain.map(|g| (1.0 / g) as f32),
-            u_scale: [u[3] as f32, u[4] as f32, u[5] as f32],
+            zero: fit.zero,
+            u_zero: [u[0], u[1], u[2]],
+            scale: fit.gain.map(|g| 1.0 / g),
+            u_scale: [u[3], u[4], u[5]],
             for_orientation: agree >= AGREEING,
         })
     }
@@ -246,19 +240,19 @@ impl Poses {
 
 /// The unknowns: zero, and one over the scale.
 struct Fit {
-    zero: [f64; 3],
-    gain: [f64; 3],
+    zero: [f32; 3],
+    gain: [f32; 3],
 }
 
 impl Fit {
     /// Normal matrix, right-hand side and sum of squared residuals.
-    fn equations(&self, poses: &[Pose]) -> (Matrix6, [f64; 6], f64) {
+    fn equations(&self, poses: &[Pose]) -> (Matrix6, [f32; 6], f32) {
         let (mut normal, mut slope, mut squares) = ([[0.0; 6]; 6], [0.0; 6], 0.0);
         for pose in poses {
-            let free: [f64; 3] = core::array::from_fn(|i| f64::from(pose.force[i]) - self.zero[i]);
-            let x: [f64; 3] = core::array::from_fn(|i| free[i] * self.gain[i]);
-            let residual = x.iter().map(|v| v * v).sum::<f64>() - 1.0;
-            let by: [f64; 6] = core::array::from_fn(|i| match i {
+            let free: [f32; 3] = core::array::from_fn(|i| pose.force[i] - self.zero[i]);
+            let x: [f32; 3] = core::array::from_fn(|i| free[i] * self.gain[i]);
+            let residual = x.iter().map(|v| v * v).sum::<f32>() - 1.0;
+            let by: [f32; 6] = core::array::from_fn(|i| match i {
                 0..3 => -2.0 * x[i] * self.gain[i],
                 _ => 2.0 * x[i - 3] * free[i - 3],
             });
@@ -275,7 +269,7 @@ impl Fit {
         (normal, slope, squares)
     }
 
-    fn take(&mut self, step: [f64; 6]) {
+    fn take(&mut self, step: [f32; 6]) {
         for (v, s) in self.zero.iter_mut().chain(&mut self.gain).zip(step) {
             *v += s;
         }

@@ -196,10 +196,13 @@ impl Direct {
         if self.placement.part.is_none() {
             return Err(NoReading::Starting);
         }
-        let rest = self.rest()?;
-        let (mut up, zero_by) = self.up(&rest, surface_deg)?;
+        // By reference: a small board has no room for anything twice.
+        let rest = self.rest();
+        let rest = rest.as_ref().map_err(|reason| *reason)?;
+        let up = self.up(rest, surface_deg);
+        let up = up.as_ref().map_err(|reason| *reason)?;
         let (u_zero, u_side) = (up.sensor.u_zero, up.sensor.u_side);
-        up.sensor = Sensor {
+        let sensor = Sensor {
             u_zero: core::array::from_fn(|i| hypot(u_zero[i], u_side[i])),
             u_scale: up.sensor.u_scale,
             found_at: up.sensor.found_at,
@@ -213,8 +216,8 @@ impl Direct {
         }
         Ok(Taken {
             placement: self.placement,
-            up,
-            zero_by,
+            up: UpEstimate { sensor, ..*up },
+            zero_by: self.zero_by(),
             samples,
             rate_hz,
             step_m_s2: rest.step_m_s2(),
@@ -222,18 +225,19 @@ impl Direct {
         })
     }
 
-    fn up(&self, rest: &Rest, surface_deg: (f32, f32)) -> Result<(UpEstimate, ZeroBy), NoReading> {
+    fn zero_by(&self) -> ZeroBy {
+        if self.first.is_some() {
+            ZeroBy::Turn
+        } else if self.sensor.zero_from != [0; 3] {
+            ZeroBy::Found
+        } else {
+            ZeroBy::Assumed
+        }
+    }
+
+    fn up(&self, rest: &Rest, surface_deg: (f32, f32)) -> Result<UpEstimate, NoReading> {
         let Some(first) = &self.first else {
-            let up = up_of_one(Channel::Acceleration, rest, &self.sensor)?;
-            let known = self.sensor.zero_from != [0; 3];
-            return Ok((
-                up,
-                if known {
-                    ZeroBy::Found
-                } else {
-                    ZeroBy::Assumed
-                },
-            ));
+            return up_of_one(Channel::Acceleration, rest, &self.sensor);
         };
         if first.age_us > TURN_FOR_US {
             return Err(NoReading::TurnTooOld);
@@ -243,8 +247,7 @@ impl Direct {
         }
         let one = Rest::direct(first.still, rest.count_m_s2);
         let contact = self.placement.contact(surface_deg);
-        let up = up_of_two(Channel::Acceleration, [&one, rest], &contact, &self.sensor)?;
-        Ok((up, ZeroBy::Turn))
+        up_of_two(Channel::Acceleration, [&one, rest], &contact, &self.sensor)
     }
 
     /// The pose that the sensor rests in, for [`crate::calibration::Poses`].

@@ -41,6 +41,7 @@ mod read;
 mod words;
 mod write;
 
+pub use crc::crc32;
 pub use read::read;
 pub use write::write;
 

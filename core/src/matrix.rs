@@ -2,15 +2,15 @@
 //! matrix needs no exchange of rows: its pivots are the squares of Cholesky's.
 
 /// Six rows of six.
-pub(crate) type Matrix6 = [[f64; 6]; 6];
+pub(crate) type Matrix6 = [[f32; 6]; 6];
 
 /// Smallest pivot, as a share of the largest diagonal entry: beyond it the poses leave a
-/// combination of the unknowns open.
-const SMALLEST_PIVOT: f64 = 1e-6;
+/// combination of the unknowns open. What single precision leaves of the inverse is a thousandth.
+const SMALLEST_PIVOT: f32 = 1e-4;
 
 /// The inverse; `None` where the matrix is singular to working precision.
 pub(crate) fn inverse(m: &Matrix6) -> Option<Matrix6> {
-    let largest = (0..6).map(|i| m[i][i]).fold(0.0, f64::max);
+    let largest = (0..6).map(|i| m[i][i]).fold(0.0, f32::max);
     let mut a = *m;
     for k in 0..6 {
         let pivot = a[k][k];

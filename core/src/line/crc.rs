@@ -24,3 +24,13 @@ impl Crc {
         !self.0
     }
 }
+
+/// The sum of some bytes.
+#[must_use]
+pub fn crc32(bytes: &[u8]) -> u32 {
+    let mut crc = Crc::EMPTY;
+    for byte in bytes {
+        crc.add(*byte);
+    }
+    crc.sum()
+}
