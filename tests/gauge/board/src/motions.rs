@@ -57,6 +57,7 @@ pub const DARK_FRAME: Frame = [0; 5];
 
 const DARK: &str = "..... ..... ..... ..... .....";
 const RING: &str = "##### #...# #...# #...# #####";
+const MIDDLE: &str = "..... ..... ..#.. ..... .....";
 const TAIL: &str = "#.... #.... #.... #.... #....";
 const HEAD: &str = "....# ....# ....# ....# ....#";
 const UPPER: &str = "##### ..... ..... ..... .....";
@@ -67,7 +68,7 @@ pub fn cycle(motion: Motion) -> Cycle {
     use Motion as M;
     match motion {
         M::SelfTest => one_goes_round(),
-        M::Ready(side) => all(300, &[side.map_or(RING, edge), DARK]),
+        M::Ready(side) => all(300, &[side.map_or(MIDDLE, edge), DARK]),
         M::Chosen(number) => frames(450, &[count(number), DARK_FRAME]),
         M::WhichEnd => all(300, &[TAIL, HEAD]),
         M::NoReading => all(150, &TO_AND_FRO),

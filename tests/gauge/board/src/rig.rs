@@ -211,15 +211,8 @@ pub fn no_verdict_now(what: &str) {
 
 /// Whether a picture is one that only verdicts have.
 pub fn is_of_verdict(frame: Frame) -> bool {
-    let ring = cycle(Motion::Ready(None));
-    let of_others =
-        |frame: Frame| frame == DARK_FRAME || ring.iter().any(|(other, _)| *other == frame);
-    !of_others(frame)
-        && VERDICTS.iter().any(|verdict| {
-            cycle(*verdict)
-                .iter()
-                .any(|(of_verdict, _)| *of_verdict == frame)
-        })
+    let has = |motion: &Motion| cycle(*motion).iter().any(|(picture, _)| *picture == frame);
+    frame != DARK_FRAME && VERDICTS.iter().any(has)
 }
 
 /// The line sent since the last one was taken.
