@@ -4,6 +4,7 @@
 set -eu
 root=$(cd "$(dirname "$0")/../.." && pwd)
 . "$root/web/setup.sh"
+. "$root/tests/panics.sh"
 target=thumbv6m-none-eabi
 targets=$target
 need_rust
@@ -16,28 +17,13 @@ trap 'rm -f "$log"' EXIT
 build() { cargo build --quiet --locked --release --target "$target" "$@" >"$log" 2>&1; }
 fails_by_panic() { grep -q "undefined symbol: a_panic_is_reachable" "$log"; }
 
-need_objdump() {
-  tools_of_rust() { ls "$(rustc --print sysroot)"/lib/rustlib/*/bin/llvm-objdump 2>/dev/null; }
-  objdump=$(tools_of_rust || command -v llvm-objdump) && return
-  command -v rustup >/dev/null && rustup component add llvm-tools >/dev/null && objdump=$(tools_of_rust) ||
-    stop "llvm-objdump is needed to name the places: rustup component add llvm-tools"
-}
-
 # Links with an ordinary handler and looks up each call of a panic; calls are kept apart for it.
 name_places() {
   need_objdump
   CARGO_PROFILE_RELEASE_DEBUG=1 \
     RUSTFLAGS="-Cllvm-args=-enable-tail-merge=false -Cllvm-args=-simplifycfg-sink-common=false" \
     build --features diagnose || { cat "$log"; return; }
-  image="$CARGO_TARGET_DIR/$target/release/plumbmark-no-panic"
-  "$objdump" -d -C --no-show-raw-insn "$image" |
-    awk '/^[0-9a-f]+ </ { inside = $0; sub(/^[0-9a-f]+ /, "", inside) }
-      /\tbl?\t.*<core::[a-z_:]*(panic|fail)/ && inside !~ /<core::[a-z_:]*(panic|fail)/ {
-        sub(":", "", $1); print $1, inside }' |
-    while read -r address inside; do
-      say "- in $inside"
-      addr2line -i -f -C -e "$image" "$address" | paste - - | grep -v "	/rustc/" | sed 's/^/    /' || :
-    done
+  panics_in "$CARGO_TARGET_DIR/$target/release/plumbmark-no-panic"
 }
 
 if build --features control; then
