@@ -54,8 +54,6 @@ pub fn say(deepest: usize) {
 
 /// Instructions that a capture takes beside the live answers of its time.
 fn captured(live: u64) -> u64 {
-    press(A, SHORT_MS);
-    comes(Motion::Within, 2_000);
     let (before, ticks) = (spent(), world(|world| world.ticks));
     press(B, SHORT_MS);
     comes(Motion::Sent, 1_500);
@@ -63,5 +61,7 @@ fn captured(live: u64) -> u64 {
     let samples = u64::from(world(|world| world.ticks) - ticks) / 5;
     world(|world| world.line.clear());
     run(1_600);
+    press(A, SHORT_MS);
+    comes(Motion::Within, 2_000);
     (looks + line).saturating_sub(live * samples)
 }
