@@ -28,6 +28,8 @@ export class Keeping {
   /** Changes of settings and of the job that the store has not taken. */
   #left = { settings: {}, job: {} };
   #asked = false;
+  /** Writes that the store has not answered yet. @type {Set<Promise<unknown>>} */ #writing =
+    new Set();
 
   /** @param {(way: import('./trouble.js').Way) => Promise<void> | void} act */
   constructor(act) {
@@ -122,8 +124,18 @@ export class Keeping {
   }
 
   /** Writes something of a job; where that fails the page says so, on whatever screen.
-   * @template T @param {(store: Store) => Promise<T>} act @param {Store | null} [store] */
-  async write(act, store = this.store) {
+   * @template T @param {(store: Store) => Promise<T>} act @param {Store | null} [store]
+   * @returns {Promise<T>} */
+  write(act, store = this.store) {
+    const writing = this.#write(act, store);
+    this.#writing.add(writing);
+    const done = () => this.#writing.delete(writing);
+    writing.then(done, done);
+    return writing;
+  }
+
+  /** @template T @param {(store: Store) => Promise<T>} act @param {Store | null} store */
+  async #write(act, store) {
     try {
       const given = await act(store ?? this.stored());
       this.mended();
@@ -162,9 +174,10 @@ export class Keeping {
     if (this.unsaved) throw new StoreError(this.trouble.code ?? 'failed');
   }
 
-  /** Writes what is typed and not written yet. */
+  /** Writes what is typed and not written yet, and waits for what is on its way. */
   async settle() {
     await this.plan?.flush();
+    await Promise.allSettled(this.#writing);
   }
 
   /** Writes everything that the store has not taken. */

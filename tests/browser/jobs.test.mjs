@@ -366,3 +366,29 @@ test('a deleted job is removed for good: asked, with what is lost; the others st
   assert.deepEqual(await counts(page), [1, 0, 0, 0]);
   assert.deepEqual(faults, []);
 });
+
+test('a job is opened while its last letter is on its way to a slow store', async (t) => {
+  const b = await launch();
+  t.after(() => b.close());
+  const { page, faults } = b;
+  page.setDefaultTimeout(30_000);
+  await page.addInitScript(() => {
+    const { get, set } = Object.getOwnPropertyDescriptor(IDBTransaction.prototype, 'oncomplete');
+    Object.defineProperty(IDBTransaction.prototype, 'oncomplete', {
+      get,
+      set(told) {
+        set.call(this, told && (() => setTimeout(told, this.mode === 'readwrite' ? 700 : 0)));
+      },
+    });
+  });
+  await page.goto(server.url);
+  await page.waitForSelector('[data-screen="start"]');
+  await tap(page, 'jobs');
+  await page.locator('[data-job="1"] button').click();
+  await type(page, { vehicle: 'Carrier 12' });
+  await tap(page, 'open-job');
+  await page.waitForSelector('[data-screen="parts"]');
+  assert.equal(await page.textContent('h1'), 'Carrier 12');
+  assert.equal(await page.locator('.notice:visible').count(), 0);
+  assert.deepEqual(faults, []);
+});

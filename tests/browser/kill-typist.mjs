@@ -88,10 +88,16 @@ export class Typist {
   }
 
   async home() {
-    while (!(await this.page.$('[data-screen="parts"]'))) {
-      await this.page.goBack();
-      await this.page.waitForSelector('[data-screen]');
-      if (await this.page.$('[data-screen="start"]')) await tap(this.page, 'tape');
+    const { page } = this;
+    const screen = () => page.getAttribute('[data-screen]', 'data-screen');
+    while ((await screen()) !== 'parts') {
+      // Until the screen is another one: a step too many would leave the page.
+      await page.evaluate(() => {
+        document.querySelector('[data-screen]').dataset.left = '';
+        history.back();
+      });
+      await page.waitForSelector('[data-screen]:not([data-left])');
+      if ((await screen()) === 'start') await tap(page, 'tape');
     }
   }
 
