@@ -1,6 +1,6 @@
 //! A sensor read directly against the way of a phone's events, and against what its data sheet says.
 
-use plumbmark::calibration::Poses;
+use plumbmark::calibration::{CalibrationRefusal, Poses};
 use plumbmark::check::End;
 use plumbmark::decision::Verdict;
 use plumbmark::direct::Direct;
@@ -176,6 +176,56 @@ fn a_turn_takes_the_zero_out() {
     );
 }
 
+/// A sensor whose maker states ±88 mg has a zero of 70 mg, which no phone's has: it is found and
+/// taken out where that was said, and refused where it was not.
+#[test]
+fn a_larger_zero_is_a_sensors_where_its_maker_says_so() {
+    let (zero, largest) = (0.07, 0.088_f32);
+    let slope = 12.0_f64.to_radians();
+    let (x, y) = (-slope.cos(), slope.sin());
+    let turned_by = |direct: Direct, draws: &mut Draws| {
+        let mut direct = direct;
+        lie(&mut direct, draws, [x, y + zero, 0.0]);
+        direct.keep_first().unwrap();
+        assert!(direct.push(10_000, LIFTED).is_err());
+        lie(&mut direct, draws, [x, -y + zero, 0.0]);
+        direct.take(SURFACE_DEG, ENDS)
+    };
+    let mut draws = Draws::new(5);
+    let stated = gauge(Sensor::unchecked(0.051, 0.02));
+    let refused = turned_by(stated.clone(), &mut draws);
+    assert_eq!(refused, Err(NoReading::TurnDisagrees));
+    let taken = turned_by(stated.with_largest_zero(largest), &mut draws).unwrap();
+    let measured = taken.outcomes(&LimitSet::trade_usage().lines, SURFACE_DEG)[0]
+        .measured
+        .unwrap();
+    assert!((measured.value_deg - 12.0).abs() < 0.15, "{measured:?}");
+
+    let mut poses = Poses::new();
+    for up in POSES {
+        let mut direct = gauge(Sensor::unchecked(0.051, 0.02)).with_largest_zero(largest);
+        let up = plumbmark_tests::vector::unit(up);
+        lie(&mut direct, &mut draws, [up[0], up[1] + zero, up[2]]);
+        poses.add(direct.pose().unwrap()).unwrap();
+    }
+    assert_eq!(poses.fit().unwrap_err(), CalibrationRefusal::TooLarge);
+    let found = poses.fit_within(largest).unwrap();
+    assert!((f64::from(found.zero[1]) - zero).abs() < 0.002, "{found:?}");
+}
+
+/// The six faces, and three between them.
+const POSES: [[f64; 3]; 9] = [
+    [0.0, 0.0, 1.0],
+    [0.0, 0.0, -1.0],
+    [1.0, 0.0, 0.0],
+    [-1.0, 0.0, 0.0],
+    [0.0, 1.0, 0.0],
+    [0.0, -1.0, 0.0],
+    [1.0, 1.0, 0.0],
+    [0.0, 1.0, 1.0],
+    [1.0, 0.0, 1.0],
+];
+
 /// Nine poses find zero and scale; the answers stand on them.
 #[test]
 fn faces_calibrate_it() {
@@ -188,17 +238,7 @@ fn faces_calibrate_it() {
     let unchecked = Sensor::unchecked(0.0231, 0.02);
     let mut direct = gauge(unchecked);
     let mut poses = Poses::new();
-    for up in [
-        [0.0, 0.0, 1.0],
-        [0.0, 0.0, -1.0],
-        [1.0, 0.0, 0.0],
-        [-1.0, 0.0, 0.0],
-        [0.0, 1.0, 0.0],
-        [0.0, -1.0, 0.0],
-        [1.0, 1.0, 0.0],
-        [0.0, 1.0, 1.0],
-        [1.0, 0.0, 1.0],
-    ] {
+    for up in POSES {
         direct.restart();
         lie(&mut direct, &mut draws, felt(up));
         poses.add(direct.pose().unwrap()).unwrap();

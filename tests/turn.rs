@@ -6,6 +6,7 @@ use plumbmark::frames::elevation_deg;
 use plumbmark::holds::{Hold, Surface};
 use plumbmark::live::Reading;
 use plumbmark::parts::Part;
+use plumbmark::prior::LARGEST_ZERO;
 use plumbmark::reading::ZeroBy;
 use plumbmark::reason::NoReading;
 use plumbmark::reversal::{TurnRefusal, find_zero, turned};
@@ -40,7 +41,7 @@ fn reads(deg: f64, across_deg: f64) -> UpEstimate {
 #[test]
 fn half_the_difference_is_the_parts_and_half_the_sum_the_phones() {
     let (first, second) = (reads(4.06, 0.0), reads(-2.34, 0.0));
-    let part = turned(&first, &second, &ON_BACK, &Sensor::assumed()).unwrap();
+    let part = turned(&first, &second, &ON_BACK, &Sensor::assumed(), LARGEST_ZERO).unwrap();
     let value = f64::from(elevation_deg([0.0, 1.0, 0.0], part.up));
     let [a, b] = [4.06_f64, 2.34].map(|deg| deg.to_radians().tan());
     let slope = (0.5 * (a + b)).atan();
@@ -72,7 +73,14 @@ fn every_refusal_by_its_name() {
     let tipped = [reads(0.0, 0.0), reads(85.0, 0.0)];
     assert_eq!(zero(&tipped), Some(TurnRefusal::Tipped));
     assert_eq!(
-        turned(&tipped[0], &tipped[1], &ON_BACK, &Sensor::assumed()).err(),
+        turned(
+            &tipped[0],
+            &tipped[1],
+            &ON_BACK,
+            &Sensor::assumed(),
+            LARGEST_ZERO
+        )
+        .err(),
         Some(TurnRefusal::Tipped)
     );
     // 6° is 0.105 g: no sensor's.

@@ -2,6 +2,7 @@
 //! linker finds it. `PLUMBMARK_LIMITS` names a limit file that the page exported.
 
 use plumbmark::limits::{Limit, LimitSet};
+use serde_json::Value;
 use std::{env, fs, path::PathBuf, process::exit};
 
 fn main() {
@@ -25,11 +26,31 @@ fn limits() -> LimitSet {
         exit(1)
     };
     let text = fs::read_to_string(&path).unwrap_or_else(|error| refuse(&error));
-    let set: LimitSet = serde_json::from_str(&text).unwrap_or_else(|error| refuse(&error));
+    let file = serde_json::from_str(&text).unwrap_or_else(|error| refuse(&error));
+    let set: LimitSet =
+        serde_json::from_value(angles_only(file)).unwrap_or_else(|error| refuse(&error));
     if let Err(error) = set.validate() {
         refuse(&error);
     }
     set
+}
+
+/// What a gauge can use of the page's file: version 2 has limits of the tape-measure half beside
+/// the angles, and words on them, which the page has judged and core's own form does not know.
+fn angles_only(mut file: Value) -> Value {
+    if file["version"] != 2 {
+        return file;
+    }
+    file["version"] = 1.into();
+    if let Some(all) = file.as_object_mut() {
+        all.remove("bounds");
+    }
+    let lines = file["lines"].as_array_mut().into_iter().flatten();
+    for line in lines.filter_map(Value::as_object_mut) {
+        line.remove("vehicles");
+        line.remove("reason");
+    }
+    file
 }
 
 /// Two tables in Rust, for `src/limits.rs`.

@@ -184,9 +184,8 @@ pub(crate) fn up_of_two(
     let one = first.by(channel, bounds);
     let two = second.by(channel, bounds);
     match (&one, &two) {
-        (Ok(one), Ok(two)) => {
-            turned(one, two, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
-        }
+        (Ok(one), Ok(two)) => turned(one, two, contact, sensor, first.largest_zero)
+            .map_err(|_| NoReading::TurnDisagrees),
         (Err(reason), _) | (_, Err(reason)) => Err(*reason),
     }
 }

@@ -158,11 +158,20 @@ impl Poses {
         self.0.push(pose).map_err(|_| CalibrationRefusal::Full)
     }
 
-    /// Fits zero and scale.
+    /// Fits zero and scale of a phone's sensor.
     ///
     /// # Errors
     /// [`CalibrationRefusal`], by name.
     pub fn fit(&self) -> Result<Calibration, CalibrationRefusal> {
+        self.fit_within(LARGEST_ZERO)
+    }
+
+    /// The same for a sensor whose maker states another zero: `largest_zero` is the share of gravity
+    /// beyond which it is taken for a mistake.
+    ///
+    /// # Errors
+    /// [`CalibrationRefusal`], by name.
+    pub fn fit_within(&self, largest_zero: f32) -> Result<Calibration, CalibrationRefusal> {
         if self.0.len() < FEWEST {
             return Err(CalibrationRefusal::TooFewPoses);
         }
@@ -193,12 +202,12 @@ impl Poses {
         if !at_rest {
             return Err(CalibrationRefusal::NoConvergence);
         }
-        self.judged(&fit)
+        self.judged(&fit, largest_zero)
     }
 
     /// Uncertainties, and whether it is a sensor at all.
-    fn judged(&self, fit: &Fit) -> Result<Calibration, CalibrationRefusal> {
-        let too_large = fit.zero.iter().any(|z| z.abs() > LARGEST_ZERO)
+    fn judged(&self, fit: &Fit, largest_zero: f32) -> Result<Calibration, CalibrationRefusal> {
+        let too_large = fit.zero.iter().any(|z| z.abs() > largest_zero)
             || fit
                 .gain
                 .iter()

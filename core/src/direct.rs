@@ -8,6 +8,7 @@ use crate::calibration::Pose;
 use crate::check::End;
 use crate::holds::Placement;
 use crate::intake::{GAP_MS, SAMPLE_M_S2};
+use crate::prior::LARGEST_ZERO;
 use crate::reading::{Channel, Rest, ZeroBy};
 use crate::reason::NoReading;
 use crate::sensor::Sensor;
@@ -37,6 +38,7 @@ struct First {
 pub struct Direct {
     window: Window,
     sensor: Sensor,
+    largest_zero: f32,
     placement: Placement,
     first: Option<First>,
     /// Least and largest squared length of one sample, counts²; outside there was a knock.
@@ -52,10 +54,19 @@ impl Direct {
         Self {
             window: Window::new(count_m_s2),
             sensor,
+            largest_zero: LARGEST_ZERO,
             placement,
             first: None,
             knock: ((low * low) as u32, (high * high) as u32),
         }
+    }
+
+    /// The same for a sensor whose maker states a larger zero than a phone's: the share of gravity
+    /// beyond which a turn takes it for a mistake; at rest it may then feel as much more or less.
+    #[must_use]
+    pub const fn with_largest_zero(mut self, share: f32) -> Self {
+        self.largest_zero = share;
+        self
     }
 
     /// Chooses a part and how the sensor lies on it. What was collected is forgotten.
@@ -136,7 +147,11 @@ impl Direct {
     /// As [`Window::still`].
     pub fn rest(&mut self) -> Result<Rest, NoReading> {
         match self.window.still() {
-            Ok(still) => Ok(Rest::direct(still, self.window.count_m_s2())),
+            Ok(still) => Ok(Rest::direct(
+                still,
+                self.window.count_m_s2(),
+                self.largest_zero,
+            )),
             Err(reason) => {
                 if reason != NoReading::Filling {
                     self.moved();
@@ -245,7 +260,7 @@ impl Direct {
         if !first.moved {
             return Err(NoReading::NotTurned);
         }
-        let one = Rest::direct(first.still, rest.count_m_s2);
+        let one = Rest::direct(first.still, rest.count_m_s2, self.largest_zero);
         let contact = self.placement.contact(surface_deg);
         up_of_two(Channel::Acceleration, [&one, rest], &contact, &self.sensor)
     }

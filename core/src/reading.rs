@@ -5,7 +5,9 @@ use crate::check::Outcome;
 use crate::frames::DEG;
 use crate::fused::{Fused, Settled};
 use crate::in_vehicle::InVehicle;
-use crate::prior::{AGREE_DEG, AT_REST_M_S2, NOISE_STEPS, STANDARD_GRAVITY_M_S2, UNSEEN_STEP_M_S2};
+use crate::prior::{
+    AGREE_DEG, AT_REST_M_S2, LARGEST_ZERO, NOISE_STEPS, STANDARD_GRAVITY_M_S2, UNSEEN_STEP_M_S2,
+};
 use crate::reason::NoReading;
 use crate::rounded::{AxisSums, estimate, noise_bounds};
 use crate::sensor::Sensor;
@@ -88,6 +90,8 @@ pub struct Rest {
     pub fused: Option<Vec3>,
     /// Slow movement that it shows, degrees.
     pub drift_deg: f32,
+    /// Zero of one axis that can still be the sensor's, share of gravity.
+    pub largest_zero: f32,
 }
 
 impl Rest {
@@ -101,12 +105,13 @@ impl Rest {
             settled: fused.settled(),
             fused: fused.mean(),
             drift_deg: fused.drift_deg().unwrap_or(0.0),
+            largest_zero: LARGEST_ZERO,
         }
     }
 
     /// The last second of a sensor that no browser stands before.
     #[must_use]
-    pub fn direct(still: Still, count_m_s2: f32) -> Self {
+    pub fn direct(still: Still, count_m_s2: f32, largest_zero: f32) -> Self {
         Self {
             still: Some(still),
             count_m_s2,
@@ -114,6 +119,7 @@ impl Rest {
             settled: None,
             fused: None,
             drift_deg: 0.0,
+            largest_zero,
         }
     }
 
@@ -132,7 +138,7 @@ impl Rest {
             .map(|a| estimate(a, inflation, noise_steps));
         let force: Vec3 = core::array::from_fn(|i| f32::from(still.origin[i]) + axes[i].value);
         let length = norm(force);
-        if !(AT_REST_M_S2.0..AT_REST_M_S2.1).contains(&(length * self.count_m_s2)) {
+        if !self.can_rest_at(length * self.count_m_s2) {
             return Err(NoReading::NotGravity);
         }
         // A sensor whose own step is coarser than a count leaves half of that step.
@@ -216,6 +222,15 @@ impl Rest {
                 core::array::from_fn(|i| f32::from(still.origin[i]) + still.axes[i].mean());
             norm(force) * self.count_m_s2 / STANDARD_GRAVITY_M_S2
         })
+    }
+
+    /// Whether a sensor at rest can feel this much, m/s²: the band of a phone's, wider in proportion
+    /// where its maker states a larger zero.
+    fn can_rest_at(&self, force_m_s2: f32) -> bool {
+        let (low, high) = AT_REST_M_S2;
+        let more = self.largest_zero / LARGEST_ZERO - 1.0;
+        let wider = 0.5 * (high - low) * more;
+        (low - wider..high + wider).contains(&force_m_s2)
     }
 
     /// Samples and samples a second behind it.

@@ -92,7 +92,8 @@ const APART: f32 = 2.6;
 const SHOWN: f32 = 0.25;
 
 /// The part's up vector, in the first placement's frame, from two placements of a phone turned by
-/// half about `contact.normal`. `sensor` is what is known of it along the normal.
+/// half about `contact.normal`. `sensor` is what is known of it along the normal, `largest_zero` the
+/// share of gravity beyond which a zero is taken for a mistake.
 ///
 /// # Errors
 /// [`TurnRefusal::Tipped`], [`TurnRefusal::ZeroTooLarge`].
@@ -102,9 +103,10 @@ pub fn turned(
     second: &UpEstimate,
     contact: &Contact,
     sensor: &Sensor,
+    largest_zero: f32,
 ) -> Result<UpEstimate, TurnRefusal> {
     let n = contact.normal;
-    let found = pair_zero(first, second, contact)?;
+    let found = pair_zero(first, second, contact, largest_zero)?;
     let (one, two) = (felt(first.up, found.zero), felt(second.up, found.zero));
     let back = half_turn(two, n);
     let mean = core::array::from_fn(|i| 0.5 * (one[i] + back[i]));
@@ -133,10 +135,10 @@ pub fn turned(
 #[inline(never)]
 pub fn find_zero(placements: &[UpEstimate], contact: &Contact) -> Result<FoundZero, TurnRefusal> {
     match placements {
-        [first, second] => pair_zero(first, second, contact),
+        [first, second] => pair_zero(first, second, contact, LARGEST_ZERO),
         [a, b, c, d] => {
-            let one = pair_zero(a, c, contact)?;
-            let two = pair_zero(b, d, contact)?;
+            let one = pair_zero(a, c, contact, LARGEST_ZERO)?;
+            let two = pair_zero(b, d, contact, LARGEST_ZERO)?;
             let apart = minus(one.zero, two.zero);
             let allowed = |i: usize| APART * hypot(one.u_zero[i], two.u_zero[i]) + 1e-6;
             if (0..3).any(|i| apart[i].abs() > allowed(i)) {
@@ -157,6 +159,7 @@ fn pair_zero(
     first: &UpEstimate,
     second: &UpEstimate,
     contact: &Contact,
+    largest_zero: f32,
 ) -> Result<FoundZero, TurnRefusal> {
     let n = contact.normal;
     let hold = contact.hold_deg / DEG;
@@ -179,7 +182,7 @@ fn pair_zero(
     // What is left of the largest zero along the slope: nothing up to 60°, all of it upright.
     let shown = 1.0 - slope * slope;
     let missed = 1.0 - shown * (1.0 + slope * slope / shown.max(SHOWN));
-    let left = LARGEST_ZERO * missed * missed;
+    let left = largest_zero * missed * missed;
     // Along the normal both placements must say the same, but for what each is unsure of.
     let steps: f32 = [first, second]
         .iter()
@@ -191,7 +194,7 @@ fn pair_zero(
     if 2.0 * dot(apart, n).abs() > steps + APART * unsure + hidden + 1e-4 {
         return Err(TurnRefusal::Tipped);
     }
-    if zero.iter().any(|z| z.abs() > LARGEST_ZERO) {
+    if zero.iter().any(|z| z.abs() > largest_zero) {
         return Err(TurnRefusal::ZeroTooLarge);
     }
     let align = contact.align_deg / DEG * slope;

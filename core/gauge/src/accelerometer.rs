@@ -24,6 +24,15 @@ pub struct Stated {
     pub u_scale_drift: f32,
 }
 
+impl Stated {
+    /// Largest zero that is still this sensor's, share of gravity: the end of the rectangle that
+    /// its standard uncertainty stands for.
+    #[must_use]
+    pub const fn largest_zero(&self) -> f32 {
+        1.732 * self.u_zero
+    }
+}
+
 /// Three axes in whole counts, turned to the gauge's own axes: x to the right, y to the end that
 /// lies on the part's head, z out of the lights.
 pub trait Accelerometer {

@@ -30,12 +30,13 @@ impl Faces {
     }
 
     /// Takes a pose. The first one must be the gauge standing on its tail end: so the eye says once
-    /// which way the axes point, and a sensor that sits otherwise is found out.
+    /// which way the axes point, and a sensor that sits otherwise is found out. `largest_zero` as in
+    /// [`Poses::fit_within`].
     ///
     /// # Errors
     /// [`Fault::Axes`] where the gauge says that it stands on its head end.
     #[inline(never)]
-    pub fn take(&mut self, pose: Pose) -> Result<Step, Fault> {
+    pub fn take(&mut self, pose: Pose, largest_zero: f32) -> Result<Step, Fault> {
         let [_, along, _] = pose.force;
         if self.0.is_empty() && along < STANDING {
             return if along < -STANDING {
@@ -45,16 +46,16 @@ impl Faces {
             };
         }
         match self.0.add(pose) {
-            Ok(()) => Ok(self.fitted()),
+            Ok(()) => Ok(self.fitted(largest_zero)),
             Err(CalibrationRefusal::Full) => Ok(Step::Failed),
             // The gauge still lies as before.
             Err(_) => Ok(Step::More),
         }
     }
 
-    fn fitted(&self) -> Step {
+    fn fitted(&self, largest_zero: f32) -> Step {
         use CalibrationRefusal::{DoesNotFit, TooLarge};
-        match self.0.fit() {
+        match self.0.fit_within(largest_zero) {
             Ok(found) => Step::Found(found),
             Err(DoesNotFit | TooLarge) => Step::Failed,
             Err(_) => Step::More,

@@ -21,7 +21,7 @@ pub(crate) fn call() {
 fn reversal() {
     let (first, contact) = (any_estimate(), any_contact());
     let sensor = any(Sensor::assumed());
-    any(turned(&first, &any_estimate(), &contact, &sensor)).ok();
+    any(turned(&first, &any_estimate(), &contact, &sensor, any(0.0))).ok();
     let placements = [first; 4];
     if let Ok(found) = any(find_zero(any(&placements[..]), &contact)) {
         any(found.in_body_deg(&any([[0; 3]; 3])));
@@ -41,7 +41,7 @@ fn calibration() {
     })))
     .ok();
     any((poses.len(), poses.is_empty()));
-    any(any(poses).fit()).ok();
+    any(any(poses).fit_within(any(0.0))).ok();
     let refusal = any(CalibrationRefusal::Full);
     any(refusal.name());
     write_to_nowhere(&refusal);

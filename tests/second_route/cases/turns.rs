@@ -6,6 +6,7 @@ use crate::single::judged;
 use plumbmark::budget::UpEstimate;
 use plumbmark::holds::Hold;
 use plumbmark::parts::Check;
+use plumbmark::prior::LARGEST_ZERO;
 use plumbmark::reversal::{find_zero, turned};
 use plumbmark_tests::Draws;
 use plumbmark_tests::vector::{turned as turned_by, unit};
@@ -30,7 +31,13 @@ pub fn part(draws: &mut Draws) -> Row {
     let mut row = Row::new("turned");
     first.write(&mut row, "");
     second.write(&mut row, "second_");
-    match turned(&first.raw, &second.raw, &first.contact, &sensor) {
+    match turned(
+        &first.raw,
+        &second.raw,
+        &first.contact,
+        &sensor,
+        LARGEST_ZERO,
+    ) {
         Ok(up) => judged(draws, &mut row, check, &up, &first),
         Err(refusal) => row.word("core_refusal", refusal.name()),
     }

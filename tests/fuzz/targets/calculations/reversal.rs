@@ -31,7 +31,7 @@ pub fn call(u: &mut Unstructured<'_>) -> Result<()> {
         let along = dot(found.u_zero, normal).abs() + dot(found.zero, normal).abs();
         assert!(along < 1e-6, "nothing is found along the normal: {found:?}");
     }
-    if let Ok(up) = turned(&first, &second, &contact, &Sensor::assumed()) {
+    if let Ok(up) = turned(&first, &second, &contact, &Sensor::assumed(), LARGEST_ZERO) {
         assert!((norm(up.up) - 1.0).abs() < 1e-4, "{up:?}");
         assert!(angle_deg(up.up, true_up) < 0.5, "{true_up:?} {up:?}");
         let budget = Budget::new(&up, &contact, any::direction(u)?);
@@ -57,7 +57,7 @@ fn anything(u: &mut Unstructured<'_>) -> Result<()> {
     if let Ok(found) = found {
         let _ = found.in_body_deg(&<[[i8; 3]; 3]>::arbitrary(u)?);
     }
-    let _ = turned(&one, &placements[1], &contact, &placements[2].sensor);
+    let _ = turned(&one, &placements[1], &contact, &placements[2].sensor, 0.1);
     let _ = half_turn(any::vector(u)?, any::vector(u)?);
     Ok(())
 }
