@@ -171,7 +171,6 @@ pub(crate) fn up_of_one(
 }
 
 /// Up by two placements, the second one turned end for end.
-#[inline(never)]
 pub(crate) fn up_of_two(
     channel: Channel,
     placed: [&Rest; 2],
@@ -179,11 +178,24 @@ pub(crate) fn up_of_two(
     sensor: &Sensor,
 ) -> Result<UpEstimate, NoReading> {
     let bounds = noise_of(placed.into_iter());
-    // By reference: a small board has no room for an estimate twice.
     let [first, second] = placed;
-    let one = first.by(channel, bounds);
-    let two = second.by(channel, bounds);
-    match (&one, &two) {
+    up_of_turn(
+        &first.by(channel, bounds),
+        &second.by(channel, bounds),
+        contact,
+        sensor,
+    )
+}
+
+/// The same, by what each placement gives. By reference: a small board has no room for an estimate
+/// twice.
+pub(crate) fn up_of_turn(
+    one: &Result<UpEstimate, NoReading>,
+    two: &Result<UpEstimate, NoReading>,
+    contact: &Contact,
+    sensor: &Sensor,
+) -> Result<UpEstimate, NoReading> {
+    match (one, two) {
         (Ok(one), Ok(two)) => {
             turned(one, two, contact, sensor).map_err(|_| NoReading::TurnDisagrees)
         }

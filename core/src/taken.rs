@@ -52,7 +52,15 @@ impl Taken {
         })
     }
 
-    /// The same as they are kept: with margin, probability and advice.
+    /// One of the placement's checks decided, the one that `limit` is for.
+    #[must_use]
+    pub fn decided_by(&self, limit: &Limit, surface_deg: (f32, f32)) -> Decided {
+        self.from(surface_deg, |from| {
+            decided(limit.check, from, limit, self.end_told(limit.check))
+        })
+    }
+
+    /// All of them as they are kept: with margin, probability and advice.
     #[must_use]
     pub fn outcomes(&self, lines: &[Limit], surface_deg: (f32, f32)) -> Vec<Outcome, 2> {
         self.from(surface_deg, |from| {

@@ -12,14 +12,12 @@ use plumbmark::parts::{Check, Quantity};
 #[must_use]
 #[inline(never)]
 pub fn shown(taken: &Taken, check: Check, turned: bool) -> Show {
-    // Its own limit is enough: a placement's other check is not shown.
-    let limit = limit(check);
-    let surface = surface_deg(taken.placement.surface);
-    let decided = taken.decided(core::slice::from_ref(&limit), surface);
-    let mut all = taken.placement.checks.iter().zip(&decided);
-    let Some((_, decided)) = all.find(|(of, _)| **of == check) else {
+    if !taken.placement.checks.contains(&check) {
         return Show::NoReading;
-    };
+    }
+    // A placement's other check is not shown.
+    let limit = limit(check);
+    let decided = taken.decided_by(&limit, surface_deg(taken.placement.surface));
     match (decided.verdict, decided.measured) {
         (Verdict::Within, _) if is_given(&limit) => Show::Within,
         (Verdict::Within, _) => Show::WithinUsage,
