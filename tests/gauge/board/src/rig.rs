@@ -4,7 +4,7 @@
 use crate::fake::gauge;
 use crate::motions::{Cycle, DARK_FRAME, Motion, VERDICTS, cycle};
 use crate::seen::{Frame, Stood};
-use crate::stack::{self, Left, prepare, resume};
+use crate::stack::{Left, prepare, resume};
 use crate::world::world;
 use heapless::Vec;
 use plumbmark::line::{Line, read};
@@ -230,9 +230,4 @@ pub fn is_of_verdict(frame: Frame) -> bool {
 pub fn line() -> Option<Line> {
     let bytes = world(|world| core::mem::take(&mut world.line));
     (!bytes.is_empty()).then(|| read(&bytes).expect("a line that can be read"))
-}
-
-/// Bytes of the gauge's stack used since it was last started.
-pub fn stack_bytes() -> usize {
-    stack::deepest()
 }
