@@ -171,7 +171,6 @@ pub(crate) fn up_of_one(
 }
 
 /// Up by two placements, the second one turned end for end.
-#[inline(never)]
 pub(crate) fn up_of_two(
     channel: Channel,
     placed: [&Rest; 2],
@@ -179,13 +178,29 @@ pub(crate) fn up_of_two(
     sensor: &Sensor,
 ) -> Result<UpEstimate, NoReading> {
     let bounds = noise_of(placed.into_iter());
-    // By reference: a small board has no room for an estimate twice.
     let [first, second] = placed;
-    let one = first.by(channel, bounds);
-    let two = second.by(channel, bounds);
-    match (&one, &two) {
-        (Ok(one), Ok(two)) => turned(one, two, contact, sensor, first.largest_zero)
-            .map_err(|_| NoReading::TurnDisagrees),
+    up_of_turn(
+        &first.by(channel, bounds),
+        &second.by(channel, bounds),
+        contact,
+        sensor,
+        first.largest_zero,
+    )
+}
+
+/// The same, by what each placement gives. By reference: a small board has no room for an estimate
+/// twice.
+pub(crate) fn up_of_turn(
+    one: &Result<UpEstimate, NoReading>,
+    two: &Result<UpEstimate, NoReading>,
+    contact: &Contact,
+    sensor: &Sensor,
+    largest_zero: f32,
+) -> Result<UpEstimate, NoReading> {
+    match (one, two) {
+        (Ok(one), Ok(two)) => {
+            turned(one, two, contact, sensor, largest_zero).map_err(|_| NoReading::TurnDisagrees)
+        }
         (Err(reason), _) | (_, Err(reason)) => Err(*reason),
     }
 }

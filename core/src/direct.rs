@@ -2,14 +2,14 @@
 //! No browser stands between, so that no sign has to be learnt and no second channel objects. The
 //! way from a second of rest to answers is the one of [`crate::live::Live`].
 
-use crate::answers::{up_of_one, up_of_two};
+use crate::answers::{up_of_one, up_of_turn};
 use crate::budget::UpEstimate;
 use crate::calibration::Pose;
 use crate::check::End;
 use crate::holds::Placement;
 use crate::intake::{GAP_MS, SAMPLE_M_S2};
 use crate::prior::LARGEST_ZERO;
-use crate::reading::{Channel, Rest, ZeroBy};
+use crate::reading::{Channel, Rest, ZeroBy, noise_of};
 use crate::reason::NoReading;
 use crate::sensor::Sensor;
 pub use crate::taken::Taken;
@@ -30,6 +30,26 @@ struct First {
     age_us: u32,
     /// Whether the gauge was moved since.
     moved: bool,
+}
+
+// Each makes a rest of it anew, and no small board has to keep one beside the second's.
+impl First {
+    /// Bounds of the noise that both placements show.
+    #[inline(never)]
+    fn noise_with(&self, second: &Rest) -> (f32, f32) {
+        let one = self.rest_like(second);
+        noise_of([&one, second].into_iter())
+    }
+
+    #[inline(never)]
+    fn up(&self, second: &Rest, bounds: (f32, f32)) -> Result<UpEstimate, NoReading> {
+        self.rest_like(second).by_acceleration(bounds)
+    }
+
+    /// Its second of rest, by the sensor of the other one's.
+    fn rest_like(&self, second: &Rest) -> Rest {
+        Rest::direct(self.still, second.count_m_s2, second.largest_zero)
+    }
 }
 
 /// A sensor laid on a part. One count must be the sensor's own step, and positive upwards at rest:
@@ -216,6 +236,11 @@ impl Direct {
         let rest = rest.as_ref().map_err(|reason| *reason)?;
         let up = self.up(rest, surface_deg);
         let up = up.as_ref().map_err(|reason| *reason)?;
+        Ok(self.taken(rest, up, ends))
+    }
+
+    #[inline(never)]
+    fn taken(&self, rest: &Rest, up: &UpEstimate, ends: [Option<End>; 2]) -> Taken {
         let (u_zero, u_side) = (up.sensor.u_zero, up.sensor.u_side);
         let sensor = Sensor {
             u_zero: core::array::from_fn(|i| hypot(u_zero[i], u_side[i])),
@@ -229,7 +254,7 @@ impl Direct {
             // There is no camera here that a photo could be from.
             *told = end.map(|e| if e == End::Photo { End::CantTell } else { e });
         }
-        Ok(Taken {
+        Taken {
             placement: self.placement,
             up: UpEstimate { sensor, ..*up },
             zero_by: self.zero_by(),
@@ -237,7 +262,7 @@ impl Direct {
             rate_hz,
             step_m_s2: rest.step_m_s2(),
             ends: told,
-        })
+        }
     }
 
     fn zero_by(&self) -> ZeroBy {
@@ -251,18 +276,30 @@ impl Direct {
     }
 
     fn up(&self, rest: &Rest, surface_deg: (f32, f32)) -> Result<UpEstimate, NoReading> {
-        let Some(first) = &self.first else {
-            return up_of_one(Channel::Acceleration, rest, &self.sensor);
-        };
+        match &self.first {
+            Some(first) => self.up_by_turn(first, rest, surface_deg),
+            None => up_of_one(Channel::Acceleration, rest, &self.sensor),
+        }
+    }
+
+    #[inline(never)]
+    fn up_by_turn(
+        &self,
+        first: &First,
+        rest: &Rest,
+        surface_deg: (f32, f32),
+    ) -> Result<UpEstimate, NoReading> {
         if first.age_us > TURN_FOR_US {
             return Err(NoReading::TurnTooOld);
         }
         if !first.moved {
             return Err(NoReading::NotTurned);
         }
-        let one = Rest::direct(first.still, rest.count_m_s2, self.largest_zero);
+        let bounds = first.noise_with(rest);
+        let one = first.up(rest, bounds);
+        let two = rest.by_acceleration(bounds);
         let contact = self.placement.contact(surface_deg);
-        up_of_two(Channel::Acceleration, [&one, rest], &contact, &self.sensor)
+        up_of_turn(&one, &two, &contact, &self.sensor, self.largest_zero)
     }
 
     /// The pose that the sensor rests in, for [`crate::calibration::Poses`].

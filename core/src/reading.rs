@@ -282,7 +282,7 @@ impl Rest {
 pub fn noise_of<'a>(placements: impl Iterator<Item = &'a Rest>) -> (f32, f32) {
     let (mut total, mut windows) = (0.0, 0);
     for rest in placements {
-        let Some(still) = rest.still.filter(|_| !rest.fine) else {
+        let Some(still) = rest.still.as_ref().filter(|_| !rest.fine) else {
             return NOISE_STEPS;
         };
         total += still.axes.iter().map(AxisSums::variance).sum::<f32>();

@@ -110,20 +110,19 @@ pub fn turned(
     let (one, two) = (felt(first.up, found.zero), felt(second.up, found.zero));
     let back = half_turn(two, n);
     let mean = core::array::from_fn(|i| 0.5 * (one[i] + back[i]));
-    let mut half_steps = [[0.0; 3]; 6];
-    let rectangles = first.half_steps.iter().take(3).copied();
-    let others = second.half_steps.iter().take(3).map(|h| half_turn(*h, n));
-    for (to, from) in half_steps.iter_mut().zip(rectangles.chain(others)) {
-        *to = scaled(from, 0.5);
-    }
-    let both = UpEstimate {
+    let mut both = UpEstimate {
         up: unit(mean).ok_or(TurnRefusal::Tipped)?,
         noise: core::array::from_fn(|i| 0.5 * hypot(first.noise[i], second.noise[i])),
-        half_steps,
+        half_steps: [[0.0; 3]; 6],
         worst_half_step: first.worst_half_step.max(second.worst_half_step),
         settle_deg: 0.5 * hypot(first.settle_deg, second.settle_deg),
         sensor: first.sensor,
     };
+    let rectangles = first.half_steps.iter().take(3).copied();
+    let others = second.half_steps.iter().take(3).map(|h| half_turn(*h, n));
+    for (to, from) in both.half_steps.iter_mut().zip(rectangles.chain(others)) {
+        *to = scaled(from, 0.5);
+    }
     Ok(sensor.after_a_turn(n, both.up).apply(&both))
 }
 
@@ -155,6 +154,8 @@ pub fn find_zero(placements: &[UpEstimate], contact: &Contact) -> Result<FoundZe
     }
 }
 
+// Its numbers are gone from the stack before the sensor is asked.
+#[inline(never)]
 fn pair_zero(
     first: &UpEstimate,
     second: &UpEstimate,

@@ -1,10 +1,11 @@
 """The deepest stack that an image for a Cortex-M can need, from its machine code alone.
 
-    llvm-objdump -d -C --no-show-raw-insn IMAGE | python3 deepest.py IMAGE FUNCTION
+    llvm-objdump -d -C --no-show-raw-insn IMAGE | python3 deepest.py IMAGE FUNCTION CALLS
 
 Each function needs what it pushes and takes off the stack pointer, wherever in it that stands; a
-jump into another function counts as a call. A call through a register may go to every function
-whose address stands among the image's data. Prints bytes, then the chain of calls.
+jump into another function counts as a call. Where a call goes through a register, CALLS says to
+where: two patterns a line, of the caller and of what it calls; a caller that it does not know is an
+error. Prints bytes, then the chain of calls.
 """
 
 import re
@@ -68,13 +69,14 @@ def taken(name, rest, constants):
 def constant(name, rest, words, constants):
     """Follows constants loaded into registers."""
     to = rest.split(",")[0]
+    before = constants.pop(to, None) if not name.startswith(("str", "cmp", "tst", "b")) else None
     if name.startswith("ldr") and "[pc" in rest and "0x" in rest:
         at = int(re.search(r"0x([0-9a-f]+)", rest.split("]")[1])[1], 16)
         constants[to] = words.get(at)
     elif name.startswith(("movw", "mov.w", "movs", "mov")) and "#" in rest:
         constants[to] = number(rest) & 0xFFFFFFFF
-    elif name.startswith("movt") and "#" in rest and constants.get(to) is not None:
-        constants[to] = constants[to] & 0xFFFF | number(rest) << 16
+    elif name.startswith("movt") and "#" in rest and before is not None:
+        constants[to] = before & 0xFFFF | number(rest) << 16
 
 
 def functions(lines, words):
@@ -98,33 +100,37 @@ def functions(lines, words):
         if name.startswith("b") and target:
             function["calls"].add(int(target[1], 16))
         elif name.startswith(("blx", "bx")) and not rest.startswith("lr"):
-            function["open"] = True
+            to = constants.get(rest.split()[0])
+            if to is None:
+                function["open"] = True
+            else:
+                function["calls"].add(to - 1)
     return found
 
 
-def main(path, start):
-    image = Image(path)
-    words = dict(image.words())
-    found = functions(sys.stdin.read().splitlines(), words)
-    # The vector table stands before the code.
-    code = min(found)
-    pointed = {word - 1 for at, word in words.items() if at >= code and word - 1 in found}
+def main(path, start, calls):
+    found = functions(sys.stdin.read().splitlines(), dict(Image(path).words()))
+    known = [line.split() for line in open(calls) if line.strip() and not line.startswith("#")]
     deepest = {}
+
+    def called(function):
+        calls = {call for call in function["calls"] if call in found}
+        if not function["open"]:
+            return calls
+        to = [callee for caller, callee in known if re.search(caller, function["name"])]
+        if not to:
+            raise SystemExit(f"calls through a register: {function['name']}")
+        return calls | {at for at, f in found.items() if any(re.search(c, f["name"]) for c in to)}
 
     def depth(at, above):
         if at in above:
             raise SystemExit(f"calls itself: {found[at]['name']}")
         if at not in deepest:
-            function = found[at]
-            calls = {call for call in function["calls"] if call in found and call != at}
-            if function["open"]:
-                calls |= pointed - above - {at}
-            below = [depth(call, above | {at}) for call in calls]
-            best = max(below, default=(0, []))
-            deepest[at] = (function["frame"] + best[0], [at] + best[1])
+            below = [depth(call, above | {at}) for call in called(found[at]) - {at}]
+            most, chain = max(below, default=(0, []))
+            deepest[at] = (found[at]["frame"] + most, [at] + chain)
         return deepest[at]
 
-    sys.setrecursionlimit(10_000)
     begin = next(at for at, function in found.items() if re.search(start, function["name"]))
     total, chain = depth(begin, frozenset())
     print(total)

@@ -10,6 +10,8 @@ use plumbmark::vector::hypot;
 pub struct Stated {
     /// Size of one count, m/s².
     pub count_m_s2: f32,
+    /// Gravity, counts.
+    pub one_g: u16,
     /// Time between two samples, µs.
     pub sample_us: u32,
     /// Largest count; what reaches it is no reading.

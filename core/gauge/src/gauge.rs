@@ -8,6 +8,7 @@ use crate::fault::Fault;
 use crate::kept::{Found, Kept};
 use crate::lights::{Show, Towards};
 use crate::limits::placement;
+use crate::lying::Lying;
 use crate::self_test::SelfTest;
 use plumbmark::calibration::Calibration;
 use plumbmark::check::End;
@@ -20,6 +21,10 @@ pub const LOOK_MS: u32 = 10;
 const NOTE_MS: u32 = 1_500;
 /// Time after which a sensor that failed is tried again, ms.
 const RETRY_MS: u32 = 1_000;
+
+/// Part of gravity, one in so many, that an axis may change by before the gauge lies otherwise: 5°
+/// near level. Assumed.
+const OTHERWISE: u16 = 12;
 
 /// What is looked at every 10 ms.
 #[derive(Debug, Clone, Copy)]
@@ -78,9 +83,14 @@ pub struct Gauge {
     pub(crate) end: Option<End>,
     /// Whether somebody said that the gauge has been turned end for end.
     pub(crate) turned: bool,
+    pub(crate) lying: Lying,
+    /// Whether it was lifted since the first placement of a turn.
+    pub(crate) was_lifted: bool,
     pub(crate) want: Option<(Want, u32)>,
     /// What the last second says, shown as long as it is the last one.
     pub(crate) answer: Show,
+    /// Batches since it was answered.
+    pub(crate) batches: u8,
     /// Answers in a row that found rest without gravity.
     pub(crate) not_gravity: u8,
     note: Option<(Show, u32)>,
@@ -119,8 +129,11 @@ impl Gauge {
             chosen: 0,
             end: None,
             turned: false,
+            lying: Lying::default(),
+            was_lifted: false,
             want: None,
             answer: Show::NoReading,
+            batches: 0,
             not_gravity: 0,
             note: None,
             captures: 0,
@@ -210,8 +223,21 @@ impl Gauge {
         } else {
             own_us
         };
+        self.lying.passes();
         let pushed = self.direct.push(dt_us, sample);
-        if pushed.is_err() {
+        let lifted = match pushed {
+            Err(_) => {
+                self.answer = Show::NoReading;
+                self.lying.is_lifted()
+            }
+            Ok(fresh) => {
+                fresh
+                    && self
+                        .lying
+                        .is_otherwise(sample, self.stated.one_g / OTHERWISE)
+            }
+        };
+        if lifted {
             self.lifted();
         }
         pushed == Ok(true)
@@ -241,6 +267,7 @@ impl Gauge {
     pub(crate) fn lifted(&mut self) {
         self.answer = Show::NoReading;
         self.turned = false;
+        self.was_lifted = true;
         if !self.direct.has_first() {
             self.end = None;
         }

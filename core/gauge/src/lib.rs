@@ -20,6 +20,7 @@ pub mod kept;
 pub mod lights;
 pub mod limits;
 pub mod lsm303agr;
+pub mod lying;
 mod read;
 pub mod run;
 pub mod self_test;

@@ -37,6 +37,7 @@ impl<I: I2c> Lsm303agr<I> {
 impl<I: I2c> Accelerometer for Lsm303agr<I> {
     const STATED: Stated = Stated {
         count_m_s2: COUNT_G * STANDARD_GRAVITY_M_S2,
+        one_g: 1020,
         sample_us: 10_000,
         largest_count: 2047,
         // Zero: within ±80 mg at 25 °C, a rectangle; 0.5 mg/K (value from memory) over 40 K.

@@ -11,6 +11,8 @@ use plumbmark::reason::NoReading;
 
 /// How long a capture waits for rest, ms: the press itself shakes the gauge.
 const WAIT_MS: u32 = 10_000;
+/// Batches, five a second, from one live answer to the next; at the others only rest is judged.
+const ANSWER_EVERY: u8 = 3;
 
 impl Gauge {
     /// What the check chosen shows now.
@@ -55,7 +57,8 @@ impl Gauge {
             Press::LongA => self.choose(self.chosen + 1),
             // Turned end for end, the buttons lie at the other ends: what was said stays said.
             Press::A if self.direct.has_first() => self.choose(self.chosen),
-            Press::B if turning => self.turned = true,
+            Press::B if turning && self.was_lifted => self.turned = true,
+            Press::B if turning => self.note(Show::Refused),
             Press::A if self.asks() => self.end = Some(End::Tail),
             Press::B if self.asks() => self.end = Some(End::Head),
             Press::Both if self.asks() => self.end = Some(End::CantTell),
@@ -67,6 +70,7 @@ impl Gauge {
             Press::LongB | Press::Both | Press::LongBoth => self.note(Show::Refused),
         }
         self.answer = Show::NoReading;
+        self.lying.is_said();
     }
 
     /// Asks the last second.
@@ -78,6 +82,12 @@ impl Gauge {
         if let Some((Want::First, _)) = self.want {
             return self.keep_first();
         }
+        self.batches += 1;
+        let stands = self.want.is_none() && self.answer != Show::NoReading;
+        if stands && self.batches < ANSWER_EVERY {
+            return self.stand();
+        }
+        self.batches = 0;
         match &self.take() {
             Ok(taken) => self.answered(taken, out),
             Err(reason) => self.unanswered(*reason),
@@ -88,6 +98,15 @@ impl Gauge {
     fn keep_first(&mut self) {
         if self.direct.keep_first().is_ok() {
             self.want = None;
+            self.was_lifted = false;
+        }
+    }
+
+    /// The last answer stands while the gauge rests.
+    #[inline(never)]
+    fn stand(&mut self) {
+        if let Err(reason) = self.direct.rest() {
+            self.unanswered(reason);
         }
     }
 
@@ -117,8 +136,9 @@ impl Gauge {
 
     fn answered(&mut self, taken: &Taken, out: &mut dyn Outlet) {
         self.not_gravity = 0;
-        self.answer = shown(taken, self.check(), self.turned);
-        if self.want.take().is_some() {
+        if self.want.take().is_none() {
+            self.answer = shown(taken, self.check(), self.turned);
+        } else {
             self.captures = self.captures.saturating_add(1);
             out.send(taken, self.captures);
             // The next reading is another one: it is asked for anew.

@@ -2,7 +2,6 @@
 
 use crate::accelerometer::Stated;
 use crate::fault::Fault;
-use plumbmark::prior::STANDARD_GRAVITY_M_S2;
 
 /// Samples left out after the start: the sensor settles (7 of them, value from memory).
 const SETTLING: u16 = 10;
@@ -16,9 +15,7 @@ const SILENT: u16 = 10;
 const ALIKE: u16 = 90;
 /// Samples in a row at the end of the range.
 const AT_END: u16 = 20;
-/// Share of gravity that a sample may be apart from it; core takes no sample that is further.
-const APART: f32 = 0.15;
-/// Samples in a row that are further apart: nobody shakes a gauge so for two seconds.
+/// Samples in a row that are far from gravity: nobody shakes a gauge so for two seconds.
 const ALL_APART: u16 = 200;
 
 /// What has been seen of the samples.
@@ -70,7 +67,7 @@ impl SelfTest {
         }
         let at_end = |c: &i16| c.unsigned_abs() >= stated.largest_count.unsigned_abs();
         count(&mut self.at_end, sample.iter().any(at_end));
-        count(&mut self.apart, is_apart(sample, stated.count_m_s2));
+        count(&mut self.apart, is_apart(sample, stated.one_g));
         if self.at_end >= AT_END {
             Err(Fault::Saturated)
         } else if self.apart >= ALL_APART {
@@ -102,10 +99,11 @@ fn count(so_far: &mut u16, one_more: bool) {
     };
 }
 
-fn is_apart(sample: [i16; 3], count_m_s2: f32) -> bool {
+/// Whether a sample's length is not within 0.85 to 1.15 of gravity; core takes none that is further.
+fn is_apart(sample: [i16; 3], one_g: u16) -> bool {
     let squares = sample.map(|c| u32::from(c.unsigned_abs()).pow(2));
-    let squared = squares.into_iter().fold(0, u32::saturating_add) as f32;
-    let one = STANDARD_GRAVITY_M_S2 / count_m_s2;
-    let (low, high) = ((1.0 - APART) * one, (1.0 + APART) * one);
-    !(low * low..high * high).contains(&squared)
+    let squared = squares.into_iter().fold(0, u32::saturating_add);
+    let one = u32::from(one_g).pow(2);
+    // Whole numbers: 0.85² and 1.15².
+    !(one / 32 * 23..one / 16 * 21).contains(&squared)
 }

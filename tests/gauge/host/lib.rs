@@ -126,9 +126,9 @@ impl Hand {
     /// Takes it up and lays it down again with `up`.
     pub fn lay(&mut self, up: [f64; 3]) {
         self.up = [0.5, 0.5, 0.707];
-        self.wait(200);
+        self.wait(600);
         self.up = up;
-        self.wait(100);
+        self.wait(300);
     }
 
     /// Switched on, tested, and the first check chosen.

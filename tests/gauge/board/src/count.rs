@@ -61,6 +61,12 @@ impl Counter {
         COUNTER.most.set(COUNTER.most.get().max(spent));
     }
 
+    /// Instructions since the last [`Self::begin`].
+    pub fn spent() -> u64 {
+        let ticks = COUNTER.since.get().wrapping_sub(SYST::get_current()) & RELOAD;
+        u64::from(ticks) * PER_2_TICKS / 2
+    }
+
     /// What comes next is this.
     pub fn now(work: Work) {
         COUNTER.work.set(work);

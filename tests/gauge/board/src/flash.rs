@@ -80,7 +80,8 @@ impl NorFlash for Flash {
         if self.is_broken {
             return Err(NorFlashErrorKind::Other);
         }
-        if from % PAGE != 0 || to % PAGE != 0 || from > to || to > PAGE * PAGES {
+        if !from.is_multiple_of(PAGE) || !to.is_multiple_of(PAGE) || from > to || to > PAGE * PAGES
+        {
             return Err(NorFlashErrorKind::NotAligned);
         }
         for page in from / PAGE..to / PAGE {
@@ -97,7 +98,7 @@ impl NorFlash for Flash {
     }
 
     fn write(&mut self, offset: u32, bytes: &[u8]) -> Result<(), NorFlashErrorKind> {
-        if offset % 4 != 0 || bytes.len() % 4 != 0 {
+        if !offset.is_multiple_of(4) || !bytes.len().is_multiple_of(4) {
             return Err(NorFlashErrorKind::NotAligned);
         }
         let (page, at) = self.page(offset).ok_or(NorFlashErrorKind::OutOfBounds)?;

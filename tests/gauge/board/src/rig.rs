@@ -4,7 +4,7 @@
 use crate::fake::gauge;
 use crate::motions::{Cycle, DARK_FRAME, Motion, VERDICTS, cycle};
 use crate::seen::{Frame, Stood};
-use crate::stack::{self, Left, prepare, resume};
+use crate::stack::{Left, prepare, resume};
 use crate::world::world;
 use heapless::Vec;
 use plumbmark::line::{Line, read};
@@ -66,12 +66,23 @@ pub fn run(ms: u32) {
     assert_eq!(run_or_lose(ms), Left::Tick, "the gauge runs");
 }
 
-/// Presses and lets go; waits until that has been seen.
+/// Presses and lets go; waits until that has been seen. A finger knocks the gauge both times.
 pub fn press(buttons: [bool; 2], ms: u32) {
+    knock();
     world(|world| world.pressed = buttons);
     run(ms);
     world(|world| world.pressed = [false; 2]);
-    run(60);
+    run(20);
+    knock();
+    run(40);
+}
+
+/// A quarter of gravity across the lights for 30 ms.
+fn knock() {
+    let still_mg = world(|world| world.sensor.felt.force_mg);
+    world(|world| world.sensor.felt.force_mg[2] += 250.0);
+    run(30);
+    world(|world| world.sensor.felt.force_mg = still_mg);
 }
 
 /// Up in the gauge's own axes, with its head end raised by `pitch_deg` and its upper long side by
@@ -94,7 +105,7 @@ pub fn lay(up: [f32; 3]) {
 
 /// Lifts the gauge, moves it about, and lays it down.
 pub fn lift(to: [f32; 3]) {
-    for at in 0..20 {
+    for at in 0..40 {
         // Never as it will lie.
         let about = to.map(|u| -u + 0.3 * libm::sinf(at as f32));
         lay(about);
@@ -219,9 +230,4 @@ pub fn is_of_verdict(frame: Frame) -> bool {
 pub fn line() -> Option<Line> {
     let bytes = world(|world| core::mem::take(&mut world.line));
     (!bytes.is_empty()).then(|| read(&bytes).expect("a line that can be read"))
-}
-
-/// Bytes of the gauge's stack used since it was last started.
-pub fn stack_bytes() -> usize {
-    stack::deepest()
 }

@@ -10,7 +10,7 @@ mod starting;
 mod turning;
 
 use crate::motions::Motion;
-use crate::rig::{A, LONG_MS, SHORT_MS, comes, lay, power_on, press, run, up};
+use crate::rig::{A, LONG_MS, SHORT_MS, comes, lay, power_on, press, run};
 use plumbmark::parts::Check;
 
 /// A name and what is played.
@@ -72,6 +72,7 @@ pub const ALL: &[Scenario] = &[
     ),
     ("flash: the only record damaged", flash::damaged),
     ("flash: goes on after a torn write", flash::goes_on),
+    ("flash: a panic of its driver", flash::panicking),
     ("flash: any bit flips", flash::flipped),
 ];
 

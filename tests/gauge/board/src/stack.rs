@@ -125,7 +125,7 @@ pub fn resume() -> Left {
         unsafe { switch_stack(SWITCH.script.as_ptr(), SWITCH.gauge.get()) };
         Counter::end();
         SWITCH.gauge_runs.set(false);
-        assert!(deepest() < BYTES, "the gauge's stack is too small");
+        assert!(!is_full(), "the gauge's stack is too small");
         match SWITCH.asked.get() {
             // SAFETY: the gauge waits, and with it the closure that it lent.
             Asked::Work(work) => unsafe { (*work)() },
@@ -164,6 +164,12 @@ pub fn lost(why: Left) -> ! {
 /// Whether the gauge runs, and not the script.
 pub fn gauge_runs() -> bool {
     SWITCH.gauge_runs.get()
+}
+
+/// Whether the last of the gauge's stack was written.
+fn is_full() -> bool {
+    // SAFETY: within the area; the gauge does not run.
+    unsafe { AREA.0.get().cast::<u32>().read_volatile() != PAINT }
 }
 
 /// Bytes of the gauge's stack that were written since it was prepared.

@@ -14,7 +14,7 @@ pub struct World {
     pub sensor: Sensor,
     /// Whether a transfer never ends.
     pub bus_hangs: bool,
-    /// Whether the gauge panics when it next looks at its buttons.
+    /// Whether the gauge panics when it next looks at its buttons or writes to flash.
     pub panics: bool,
     /// Contacts of the buttons at the tail and at the head end.
     pub pressed: [bool; 2],

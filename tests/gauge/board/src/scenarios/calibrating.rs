@@ -123,7 +123,7 @@ pub fn upside_down() {
     run(5_000);
     shows(Motion::Fault(6));
     press(B, SHORT_MS);
-    comes(Motion::Ready(Some(Side::Tail)), 500);
+    comes(Motion::Ready(Some(Side::Tail)), 2_500);
     assert_eq!(world(|world| load(&mut world.flash)), Found::Nothing);
 }
 

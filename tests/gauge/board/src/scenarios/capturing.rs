@@ -88,6 +88,7 @@ pub fn waits() {
     reads(Check::PumpRoll, up(0.0, 20.0));
     comes(Motion::Within, 2_000);
     lift(up(0.0, 20.0));
+    run(400);
     world(|world| world.seen.forget());
     press(B, SHORT_MS);
     run(500);

@@ -4,7 +4,7 @@ use super::ready;
 use crate::fake::Pages;
 use crate::flash::Flash;
 use crate::motions::Motion;
-use crate::rig::{A, SHORT_MS, comes, lay, power_on, press, run, up};
+use crate::rig::{A, SHORT_MS, comes, lay, power_on, press, restart, run, up};
 use crate::stack::{Left, lost, prepare, resume};
 use crate::world::world;
 use plumbmark::calibration::Calibration;
@@ -116,6 +116,23 @@ pub fn goes_on() {
         let found = world(|world| load(&mut world.flash));
         assert_eq!(Some(found), next.map(Found::Good));
     }
+}
+
+/// A panic of the flash's own driver starts the gauge anew like any other; the calibration from
+/// before is there.
+pub fn panicking() {
+    lay(up(0.0, 0.0));
+    torn(1, 0);
+    world(|world| world.panics = true);
+    prepare(keeps);
+    assert_eq!(resume(), Left::Panic);
+    restart();
+    comes(Motion::Fault(9), 100);
+    let found = world(|world| load(&mut world.flash));
+    assert!(
+        matches!(found, Found::Good(kept) if kept.number == 1),
+        "{found:?}"
+    );
 }
 
 /// Any bit that flips makes a record damaged; the other slot stands in.

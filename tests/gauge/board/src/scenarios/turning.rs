@@ -71,12 +71,13 @@ pub fn level() {
     near(&line, Check::PumpRoll, 0, 200);
 }
 
-/// Said to be turned, but not lifted: no reading, the turn is still wanted.
+/// Said to be turned, but only knocked: it is not believed, the turn is still wanted.
 pub fn not_turned() {
     reads(Check::PumpRoll, up(0.0, 20.0));
     press(B, LONG_MS);
     comes(Motion::Turn, 2_000);
     press(B, SHORT_MS);
+    comes(Motion::Refused, 200);
     run(2_000);
     shows(Motion::Turn);
     assert!(line().is_none());
