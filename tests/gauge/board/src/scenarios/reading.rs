@@ -98,7 +98,7 @@ pub fn moved() {
     reads(Check::PumpOutlet, up(45.0, 0.0));
     answered(A, Motion::Within);
     for at in 0..40 {
-        lay(up(40.0 + 10.0 * libm::sinf(at as f32), 0.0));
+        lay(up(40.0 + 30.0 * libm::cosf(at as f32), 0.0));
         run(20);
         if at > 2 {
             crate::rig::no_verdict_now("moved");
