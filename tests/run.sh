@@ -101,7 +101,13 @@ for own in tests/fuzz tests/no_panic tests/cost tests/gauge core/gauge; do
 done
 step "clippy of core/gauge" cargo clippy --quiet --locked --release --target thumbv7em-none-eabihf \
   --manifest-path core/gauge/Cargo.toml --features microbit-v2 -- -D warnings
-step "gauge: image for its board, 32 kB" sh "$root/core/gauge/build.sh"
+step "gauge's image: 32 kB of flash, 4 kB of RAM, no panic from core" sh "$root/tests/gauge/measure.sh"
+for core in thumbv6m-none-eabi thumbv7em-none-eabihf; do
+  step "clippy of tests/gauge on $core" cargo clippy --quiet --locked --release --target "$core" \
+    --manifest-path tests/gauge/Cargo.toml -p gauge-board -- -D warnings
+done
+step "clippy of tests/gauge on the host" cargo clippy --quiet --locked --all-targets \
+  --manifest-path tests/gauge/Cargo.toml -p gauge-host -p gauge-model -- -D warnings
 counted "gauge without hardware" cargo sh "$root/tests/gauge/run.sh"
 step "clippy of tests/no_panic" cargo clippy --quiet --locked --release --target thumbv6m-none-eabi \
   --manifest-path tests/no_panic/Cargo.toml -- -D warnings

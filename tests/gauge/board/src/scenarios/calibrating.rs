@@ -34,7 +34,7 @@ const POSES: [(f32, f32); 18] = [
 ];
 
 /// Zero, mg, and scale that are to be found.
-const ZERO_MG: [f32; 3] = [28.0, -20.0, 25.0];
+const ZERO_MG: [f32; 3] = [60.0, -45.0, 70.0];
 const SCALE: [f32; 3] = [1.01, 0.99, 1.005];
 
 /// Lays the gauge on one after the other until `last` is seen; how many it took.

@@ -55,7 +55,7 @@ const CASES: [Case; 14] = [
     ),
     (
         "not quite gravity",
-        |w| w.sensor.felt.scale = [0.92; 3],
+        |w| w.sensor.felt.scale = [0.87; 3],
         5,
         4_000,
     ),

@@ -14,15 +14,15 @@ fn both(pitch_deg: f32, roll_deg: f32) -> [[f32; 3]; 2] {
     [[x, y, z], [-x, -y, z]]
 }
 
-/// A zero of 35 mg along the gauge's two axes, 2.0° each.
-fn zero() {
-    world(|world| world.sensor.felt.zero_mg = [-35.0, 35.0, 20.0]);
+/// A zero along the gauge's two axes and across them.
+fn zero(along_mg: f32) {
+    world(|world| world.sensor.felt.zero_mg = [-along_mg, along_mg, 20.0]);
 }
 
 /// 3° above the limit nothing is proven; after the turn it is, and the line says how. The end that
 /// has to rise is the part's, not the gauge's.
 pub fn proves() {
-    zero();
+    zero(35.0);
     let [first, second] = both(15.0, 0.0);
     reads(Check::HeaterOutlet, first);
     answered(A, Motion::NotProven);
@@ -56,7 +56,8 @@ fn near(line: &Line, check: Check, truth_cdeg: i32, most_u_cdeg: i32) {
 
 /// Level, the turn leaves a small U and takes the whole zero out.
 pub fn level() {
-    zero();
+    // Nearly what its maker states, 4°.
+    zero(70.0);
     let [first, second] = both(4.0, 0.0);
     reads(Check::PumpRoll, first);
     press(B, LONG_MS);
