@@ -1,5 +1,6 @@
-//! The gauge runs on a stack of its own, as large as all the RAM that it may use, painted before it
-//! starts. Whatever it asks of its board is worked out on the script's stack: what is found
+//! The gauge runs on a stack of its own, painted before it starts. It holds all of the gauge: what
+//! the firmware's `main` has there too, and nothing of the script or of the sensor's model.
+//! Whatever the gauge asks of its board is worked out on the script's stack, so that what is found
 //! overwritten is the gauge's alone. A gauge that is left in the middle of something is a gauge
 //! without power.
 
@@ -7,7 +8,7 @@ use crate::count::Counter;
 use core::arch::global_asm;
 use core::cell::{Cell, UnsafeCell};
 
-/// Bytes of the gauge's stack: static RAM and stack together may be so many.
+/// Bytes of the gauge's stack: more than it may use, so that too much is measured and no crash.
 pub const BYTES: usize = 7168;
 const WORDS: usize = BYTES / 4;
 /// What no gauge writes by chance.
