@@ -5,7 +5,7 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
 . "$root/tests/nightly.sh"
 targets="wasm32-unknown-unknown thumbv6m-none-eabi thumbv7em-none-eabihf"
-say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, cargo-public-api, cargo-deny, the oldest Rust that is served, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, fluids, CoolProp, numpy, scipy and DuckDB are set up if missing (bare machine: up to 70 minutes; else about 20)."
+say "Testing: Rust targets, nightly Rust with Miri, cargo-fuzz, cargo-public-api, cargo-deny, the oldest Rust that is served, wasm-bindgen, wasm-pack, npm packages, Chromium, QEMU, and Python's GTC, fluids, CoolProp, numpy, scipy and DuckDB are set up if missing (bare machine: up to 80 minutes; else about 45)."
 
 logs=$(mktemp -d)
 trap 'rm -rf "$logs"' EXIT
