@@ -18,21 +18,14 @@ pub struct Stated {
     pub largest_count: i16,
     /// Zero of each axis over the whole temperature range, share of gravity.
     pub u_zero: f32,
+    /// Largest zero that is taken for this sensor's and not for a mistake, share of gravity.
+    pub largest_zero: f32,
     /// Scale of each axis, share.
     pub u_scale: f32,
     /// What temperature may do to the zero between a calibration and its use, share of gravity.
     pub u_zero_drift: f32,
     /// What it may do to the scale, share.
     pub u_scale_drift: f32,
-}
-
-impl Stated {
-    /// Largest zero that is still this sensor's, share of gravity: the end of the rectangle that
-    /// its standard uncertainty stands for.
-    #[must_use]
-    pub const fn largest_zero(&self) -> f32 {
-        1.732 * self.u_zero
-    }
 }
 
 /// Three axes in whole counts, turned to the gauge's own axes: x to the right, y to the end that

@@ -26,7 +26,7 @@ impl Gauge {
         let Mode::Faces(faces) = &mut self.mode else {
             return;
         };
-        match faces.take(pose, self.stated.largest_zero()) {
+        match faces.take(pose, self.stated.largest_zero) {
             Err(fault) => self.fail(fault),
             Ok(Step::More) => {}
             Ok(Step::Failed) => self.leave_faces(Show::Refused),

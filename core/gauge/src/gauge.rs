@@ -119,7 +119,7 @@ impl Gauge {
         let sensor = sensor(stated, kept);
         Self {
             direct: Direct::new(stated.count_m_s2, sensor, placement(Check::HeaterPort))
-                .with_largest_zero(stated.largest_zero()),
+                .with_largest_zero(stated.largest_zero),
             stated,
             test: SelfTest::default(),
             buttons: Buttons::default(),

@@ -40,8 +40,11 @@ impl<I: I2c> Accelerometer for Lsm303agr<I> {
         one_g: 1020,
         sample_us: 10_000,
         largest_count: 2047,
-        // Zero: within ±80 mg at 25 °C, a rectangle; 0.5 mg/K (value from memory) over 40 K.
-        u_zero: 0.051,
+        // Zero: ±80 mg at 25 °C taken in full, as it may be a standard deviation and no bound (the
+        // sheet could not be looked up); 0.5 mg/K (value from memory) over 40 K beside it.
+        u_zero: 0.082,
+        // The tolerance with the drift: what lies beyond is refused.
+        largest_zero: 0.088,
         // No tolerance is stated: ±4 %, a comparable part's worst (BMI160 data sheet), a rectangle.
         u_scale: 0.023,
         // The typical value in full, not as a rectangle: it is not guaranteed.
