@@ -15,7 +15,7 @@ function inUnit(deg, unit) {
 }
 
 /** @param {number} v @param {number} decimals */
-function fixed(v, decimals) {
+export function fixed(v, decimals) {
   const text = v.toFixed(decimals);
   return Number(text) === 0 ? (0).toFixed(decimals) : text.replace('-', '−');
 }

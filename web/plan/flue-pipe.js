@@ -156,7 +156,10 @@ export class PipeForm extends SheetForm {
       told.dataset.verdict = legs[i]?.verdict ?? 'none';
       const said = legs[i] ? [legs[i].word, legs[i].remedy] : [words.state.none];
       say(told, said.filter(Boolean).join('. '));
-      say(short, words.short(typed.elevation_deg, typed.length_m, unit, typed.bend_deg));
+      const [angle, length, bend] = [typed.elevation_deg, typed.length_m, typed.bend_deg].map(
+        (told) => told?.replace('-', '−') || '?',
+      );
+      say(short, words.short(angle, length, unit, bend));
     }
   }
 }

@@ -1,26 +1,28 @@
 // Words of a check that is made again.
 
+import { t } from '../language.js';
+
 /** What servicing asks for. @type {Record<string, string>} */
 export const service = {
-  service_seal: 'The heater was taken off its seat: the seal is new. A seal is used once.',
-  service_clamps: 'Clamps of fuel line, exhaust and ducts were tightened again, and looked at hot.',
-  service_ends: 'Ends of exhaust and combustion air are free of dirt and nests; drains are open.',
-  service_leaks: 'Fuel joints are dry; no soot or stain on the exhaust’s joints.',
-  service_alarm: 'Each carbon monoxide alarm was tested, and is within its date.',
+  service_seal: t`The heater was taken off its seat: the seal is new. A seal is used once.`,
+  service_clamps: t`Clamps of fuel line, exhaust and ducts were tightened again, and looked at hot.`,
+  service_ends: t`Ends of exhaust and combustion air are free of dirt and nests; drains are open.`,
+  service_leaks: t`Fuel joints are dry; no soot or stain on the exhaust’s joints.`,
+  service_alarm: t`Each carbon monoxide alarm was tested, and is within its date.`,
 };
 
 export const words = {
-  title: 'Checked again',
-  why: 'Read each part again, the same way if you can. What has moved by more than both readings are uncertain stands first.',
-  none: 'This job is not beside an earlier one. Open an earlier job’s card and choose “Check it again”.',
+  title: t`Checked again`,
+  why: t`Read each part again, the same way if you can. What has moved by more than both readings are uncertain stands first.`,
+  none: t`This job is not beside an earlier one. Open an earlier job’s card and choose “Check it again”.`,
   /** @param {string} value @param {string} time */
-  earlier: (value, time) => `Then: ${value}${time ? `, ${time}` : ''}`,
+  earlier: (value, time) => (time ? t`Then: ${value}, ${time}` : t`Then: ${value}`),
   /** @param {string} value */
-  now: (value) => `Now: ${value}`,
+  now: (value) => t`Now: ${value}`,
   /** @param {string} by @param {boolean} up */
-  moved: (by, up) => `Moved: ${by} ${up ? 'more' : 'less'}`,
+  moved: (by, up) => (up ? t`Moved: ${by} more` : t`Moved: ${by} less`),
   /** @param {string} u */
-  still: (u) => `No change shown, within ${u}`,
-  open: 'Not read again yet.',
-  service: 'What servicing asks for',
+  still: (u) => t`No change shown, within ${u}`,
+  open: t`Not read again yet.`,
+  service: t`What servicing asks for`,
 };

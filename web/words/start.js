@@ -1,189 +1,198 @@
 // Words of the first start: steps, stop, timers, baseline.
 
-const ONE_AT_A_TIME = 'Starts in a row: no more than the manual allows, then its pause.';
+import { t } from '../language.js';
+
+/** @param {number} minutes */
+const span = (minutes) => {
+  const hours = minutes / 60;
+  return minutes < 60 ? `${minutes} min` : `${hours} h`;
+};
+
+const ONE_AT_A_TIME = t`Starts in a row: no more than the manual allows, then its pause.`;
 
 export const words = {
-  title: 'First start',
+  title: t`First start`,
   cautions: [
-    'The heater’s manual comes first. It may ask for more than this list.',
-    'Carbon monoxide has no smell. Headache, dizziness or sickness: out at once, call for help.',
-    'Extinguisher for burning liquids at hand. Fuel: no flame, no sparks, wipe up what drips.',
-    'Exhaust and outlet burn. No hand and no phone on them, for a long while after they ran.',
-    'Engine off and cold. Vehicle chocked. Never under it without stands.',
+    t`The heater’s manual comes first. It may ask for more than this list.`,
+    t`Carbon monoxide has no smell. Headache, dizziness or sickness: out at once, call for help.`,
+    t`Extinguisher for burning liquids at hand. Fuel: no flame, no sparks, wipe up what drips.`,
+    t`Exhaust and outlet burn. No hand and no phone on them, for a long while after they ran.`,
+    t`Engine off and cold. Vehicle chocked. Never under it without stands.`,
   ],
-  cautionsTitle: 'Cautions',
-  watch: 'Headache, dizziness, smoke, smell, a leak: STOP.',
+  cautionsTitle: t`Cautions`,
+  watch: t`Headache, dizziness, smoke, smell, a leak: STOP.`,
   /** @param {number} n @param {number} of */
-  step: (n, of) => `Step ${n} of ${of}`,
+  step: (n, of) => t`Step ${n} of ${of}`,
   /** @param {number[]} n done, skipped, not proven, to do */
   summary: ([done, skipped, unproven, open]) =>
     [
-      `${done} done`,
-      skipped && `${skipped} skipped`,
-      unproven && `${unproven} not proven`,
-      open && `${open} to do`,
+      t`${done} done`,
+      skipped && t`${skipped} skipped`,
+      unproven && t`${unproven} not proven`,
+      open && t`${open} to do`,
     ]
       .filter(Boolean)
       .join(', '),
-  allTold: 'Nothing left to do in this list. What was skipped or is not proven stands in it.',
-  list: 'All steps',
-  ticks: 'Seen with your own eyes',
+  allTold: t`Nothing left to do in this list. What was skipped or is not proven stands in it.`,
+  list: t`All steps`,
+  ticks: t`Seen with your own eyes`,
   /** With a photo or in words: what outlives the first start. @type {Record<string, string>} */
   tick: {
-    filler_notice: 'The notice at the filler is in place: heater off before refuelling.',
-    co_alarms:
-      'Each space that people sleep in has its carbon monoxide alarm, tested, with its last day in the list.',
+    filler_notice: t`The notice at the filler is in place: heater off before refuelling.`,
+    co_alarms: t`Each space that people sleep in has its carbon monoxide alarm, tested, with its last day in the list.`,
   },
-  worth: ['to do', 'done', 'skipped', 'not proven'],
+  worth: [t`to do`, t`done`, t`skipped`, t`not proven`],
   /** Why a step that was done is not proven. */
-  unproven:
-    'Not proven: something it rests on was skipped or is open, it was done before a stop, or its time, its readings or its dates do not bear it out.',
-  again: 'Done before the stop: to be done again.',
-  who: 'Your name',
-  needsWho: 'Enter your name.',
-  note: 'What you saw, if it needs words',
-  done: 'Done',
-  skip: 'Skip',
+  unproven: t`Not proven: something it rests on was skipped or is open, it was done before a stop, or its time, its readings or its dates do not bear it out.`,
+  again: t`Done before the stop: to be done again.`,
+  who: t`Your name`,
+  needsWho: t`Enter your name.`,
+  note: t`What you saw, if it needs words`,
+  done: t`Done`,
+  skip: t`Skip`,
   /** @param {string} title @param {string} reason */
-  skipped: (title, reason) => `${title} (skipped: ${reason})`,
+  skipped: (title, reason) => t`${title} (skipped: ${reason})`,
   /** @param {string} title */
-  notProven: (title) => `${title} (done, not proven)`,
-  skipAsk: 'Why it is left out',
-  needsReason: 'Say why: the step stands in the list as skipped, with these words.',
-  skipConfirm: 'Leave it out',
-  skipBack: 'Back',
-  takeBack: 'Take it back',
-  next: 'Go on with the list',
+  notProven: (title) => t`${title} (done, not proven)`,
+  skipAsk: t`Why it is left out`,
+  needsReason: t`Say why: the step stands in the list as skipped, with these words.`,
+  skipConfirm: t`Leave it out`,
+  skipBack: t`Back`,
+  takeBack: t`Take it back`,
+  next: t`Go on with the list`,
   /** @param {string} who @param {string} time @param {string} reason */
   by: (who, time, reason) => `${who}, ${time}${reason ? `: ${reason}` : ''}`,
-  beforeStop: 'before the stop',
+  beforeStop: t`before the stop`,
   ways: {
-    start_co: ['CO test', 'meter, space, readings'],
-    start_values: ['Measured values', 'voltages, temperatures, times; baseline'],
-    start_card: ['Driver’s card', 'to print and leave in the vehicle'],
-    fuel_prime: ['Filling the line', 'how long the pump takes'],
+    start_co: [t`CO test`, t`meter, space, readings`],
+    start_values: [t`Measured values`, t`voltages, temperatures, times; baseline`],
+    start_card: [t`Driver’s card`, t`to print and leave in the vehicle`],
+    fuel_prime: [t`Filling the line`, t`how long the pump takes`],
   },
   stop: {
-    now: 'STOP',
-    title: 'STOP',
-    on: 'STOP is on',
+    now: t`STOP`,
+    title: t`STOP`,
+    on: t`STOP is on`,
     does: [
-      'Stop: heater off at its control.',
-      'Out: everybody, now.',
-      'Ventilate: all doors open, from outside.',
-      'Find the cause, heater off and cold.',
+      t`Stop: heater off at its control.`,
+      t`Out: everybody, now.`,
+      t`Ventilate: all doors open, from outside.`,
+      t`Find the cause, heater off and cold.`,
     ],
     more: [
-      'Leave its power on until it is still. But if it burns, leaks fuel, or a cable is hot: cut the power too.',
-      'Stay out until the meter, held in the door, shows what it shows outdoors.',
+      t`Leave its power on until it is still. But if it burns, leaks fuel, or a cable is hot: cut the power too.`,
+      t`Stay out until the meter, held in the door, shows what it shows outdoors.`,
     ],
-    fire: 'Fire, or anybody unwell: call the emergency number first.',
-    what: 'What it was',
+    fire: t`Fire, or anybody unwell: call the emergency number first.`,
+    what: t`What it was`,
     reasons: {
-      co: 'Carbon monoxide rose',
-      leak: 'A leak: fuel, exhaust, air',
-      flame: 'Flame, smoke or smell where none belongs',
-      starts: 'No flame, and the starts in a row are used up',
-      hot: 'Fuse blown, or a cable is hot',
-      other: 'Something else',
+      co: t`Carbon monoxide rose`,
+      leak: t`A leak: fuel, exhaust, air`,
+      flame: t`Flame, smoke or smell where none belongs`,
+      starts: t`No flame, and the starts in a row are used up`,
+      hot: t`Fuse blown, or a cable is hot`,
+      other: t`Something else`,
     },
     /** @type {Record<string, string>} */
     auto: {
-      co: 'The readings rose by more than the meter’s error.',
-      starts: 'More starts in a row than the limit.',
+      co: t`The readings rose by more than the meter’s error.`,
+      starts: t`More starts in a row than the limit.`,
     },
-    goOn: 'To go on, in words. They stay in the record.',
-    why: 'Why it can go on',
-    found: 'What was found and mended',
-    needs: 'Tell what it was, who goes on, why, and what was found.',
-    resume: 'Go on after the stop',
-    anew: 'Steps done before the stop are to be done again.',
-    past: 'Stops',
+    goOn: t`To go on, in words. They stay in the record.`,
+    why: t`Why it can go on`,
+    found: t`What was found and mended`,
+    needs: t`Tell what it was, who goes on, why, and what was found.`,
+    resume: t`Go on after the stop`,
+    anew: t`Steps done before the stop are to be done again.`,
+    past: t`Stops`,
     /** @param {string} what @param {string} time */
     line: (what, time) => `${time}: ${what}`,
     /** @param {string} who @param {string} time @param {string} what */
-    resumed: (who, time, what) => `Went on: ${who}, ${time}. ${what}`,
+    resumed: (who, time, what) => t`Went on: ${who}, ${time}. ${what}`,
     /** @param {string} why @param {string} found */
-    wentOn: (why, found) => `${why}. Found: ${found}`,
+    wentOn: (why, found) => t`${why}. Found: ${found}`,
     /** @param {string} readings */
-    readings: (readings) => `Readings then: ${readings}`,
+    readings: (readings) => t`Readings then: ${readings}`,
   },
   timer: {
     names: {
-      prime: 'Time to fill the line',
-      co: 'Time of the CO test',
-      after_run: 'After-run',
+      prime: t`Time to fill the line`,
+      co: t`Time of the CO test`,
+      after_run: t`After-run`,
     },
     /** @param {string} time */
-    due: (time) => `At least ${time}.`,
+    due: (time) => t`At least ${time}.`,
     start: {
-      prime: 'Pump runs: start the time',
-      co: 'Flame burns: start the time',
-      after_run: 'Switched off: start the time',
+      prime: t`Pump runs: start the time`,
+      co: t`Flame burns: start the time`,
+      after_run: t`Switched off: start the time`,
     },
     seen: {
-      prime: 'Fuel is at the heater',
+      prime: t`Fuel is at the heater`,
       co: '',
-      after_run: 'It is still now',
+      after_run: t`It is still now`,
     },
     /** @param {string} time */
-    left: (time) => `${time} left`,
+    left: (time) => t`${time} left`,
     /** @param {string} time */
-    ran: (time) => `${time} so far`,
+    ran: (time) => t`${time} so far`,
     /** @param {string} time */
-    ended: (time) => `Over, after ${time}.`,
+    ended: (time) => t`Over, after ${time}.`,
     clock: [
       '',
-      'The phone’s clock was set back meanwhile. This time counts as not proven: start it again, or read a watch.',
-      'The phone’s clock jumped ahead meanwhile. This time counts as not proven: start it again, or read a watch.',
+      t`The phone’s clock was set back meanwhile. This time counts as not proven: start it again, or read a watch.`,
+      t`The phone’s clock jumped ahead meanwhile. This time counts as not proven: start it again, or read a watch.`,
     ],
     /** @param {string} time */
     alone: (time) =>
-      `${time} of it with the page closed or the phone asleep: that rests on the phone’s clock alone.`,
-    again: 'Start it again',
-    keepOpen: 'The sound at the end comes only while this page is open.',
-    noPrime: 'No time yet: the fuel’s sheet has to tell how long filling takes.',
-    noCo: 'No time yet: the CO test has to know the least air change.',
+      t`${time} of it with the page closed or the phone asleep: that rests on the phone’s clock alone.`,
+    again: t`Start it again`,
+    keepOpen: t`The sound at the end comes only while this page is open.`,
+    noPrime: t`No time yet: the fuel’s sheet has to tell how long filling takes.`,
+    noCo: t`No time yet: the CO test has to know the least air change.`,
   },
   alarms: {
-    space: 'Sleeping space',
-    expires: 'Alarm’s expiry date, from its back',
-    add: 'Add a sleeping space',
-    remove: 'Take away',
-    states: ['no date, or none that can be: not done', 'expired: not done', 'in date'],
-    none: 'No sleeping space told yet.',
+    space: t`Sleeping space`,
+    expires: t`Alarm’s expiry date, from its back`,
+    add: t`Add a sleeping space`,
+    remove: t`Take away`,
+    states: [t`no date, or none that can be: not done`, t`expired: not done`, t`in date`],
+    none: t`No sleeping space told yet.`,
   },
   co: {
-    title: 'CO test',
-    lead: 'Before ignition: zero the meter in clean outdoor air and note what it shows there. Lay it inside where it can be read through a window. Outdoors, doors closed, nobody inside. Full power, then low. Read from outside.',
-    alarm: 'An alarm is made to wake people. It is no meter: what it shows can only be a rise.',
-    meter: 'Meter',
-    space: 'Space and air',
-    spaceWhy:
-      'How often the air changes is never known well: tell the least and the most that may be. The least makes the test long, the most hides a leak.',
-    run: 'Run',
-    urgent: 'How urgent',
+    title: t`CO test`,
+    lead: t`Before ignition: zero the meter in clean outdoor air and note what it shows there. Lay it inside where it can be read through a window. Outdoors, doors closed, nobody inside. Full power, then low. Read from outside.`,
+    alarm: t`An alarm is made to wake people. It is no meter: what it shows can only be a rise.`,
+    meter: t`Meter`,
+    space: t`Space and air`,
+    spaceWhy: t`How often the air changes is never known well: tell the least and the most that may be. The least makes the test long, the most hides a leak.`,
+    run: t`Run`,
+    urgent: t`How urgent`,
     /** @param {string} source @param {number} minutes */
-    reaches: (source, minutes) =>
-      `With its error on top the highest reading may reach: ${source}, ${minutes ? `mean over ${minutes < 60 ? `${minutes} min` : `${minutes / 60} h`}` : 'never to be passed'}.`,
-    reachesNone: 'Below every published value in the list.',
-    urgentWhy: 'This says how urgent it is, never that a reading is acceptable.',
-    toStop: 'When all are out: go on here',
+    reaches: (source, minutes) => {
+      const time = span(minutes);
+      return minutes
+        ? t`With its error on top the highest reading may reach: ${source}, mean over ${time}.`
+        : t`With its error on top the highest reading may reach: ${source}, never to be passed.`;
+    },
+    reachesNone: t`Below every published value in the list.`,
+    urgentWhy: t`This says how urgent it is, never that a reading is acceptable.`,
+    toStop: t`When all are out: go on here`,
   },
   values: {
-    title: 'Measured values',
-    lead: 'Read each at the moment its step says. They are the baseline that a service compares with.',
-    glow: 'Glow pin on',
-    running: 'Running',
-    air: 'Air',
-    times: 'Start and after-run',
-    baseline: 'Baseline',
-    baselineWhy: 'Kept as it was measured: later typing changes nothing in it.',
-    keep: 'Keep as baseline',
-    nothing: 'Nothing measured yet.',
+    title: t`Measured values`,
+    lead: t`Read each at the moment its step says. They are the baseline that a service compares with.`,
+    glow: t`Glow pin on`,
+    running: t`Running`,
+    air: t`Air`,
+    times: t`Start and after-run`,
+    baseline: t`Baseline`,
+    baselineWhy: t`Kept as it was measured: later typing changes nothing in it.`,
+    keep: t`Keep as baseline`,
+    nothing: t`Nothing measured yet.`,
     /** @param {string} who @param {string} time */
-    kept: (who, time) => `Kept by ${who}, ${time}`,
-    none: 'None kept yet.',
+    kept: (who, time) => t`Kept by ${who}, ${time}`,
+    none: t`None kept yet.`,
   },
 };
 
@@ -192,71 +201,71 @@ export const words = {
 /** By core's names, in the order of the work. @type {Record<string, Step>} */
 export const steps = {
   extinguisher: {
-    title: 'Extinguisher, chocks',
-    does: 'A fire extinguisher for burning liquids stands at hand, its gauge in the green. Engine off and cold, vehicle chocked.',
+    title: t`Extinguisher, chocks`,
+    does: t`A fire extinguisher for burning liquids stands at hand, its gauge in the green. Engine off and cold, vehicle chocked.`,
   },
   outdoors: {
-    title: 'Vehicle outdoors',
-    does: 'The vehicle stands in the open, not under a roof or beside an open window or door. Nothing that can burn lies before the exhaust, and its end is free.',
+    title: t`Vehicle outdoors`,
+    does: t`The vehicle stands in the open, not under a roof or beside an open window or door. Nothing that can burn lies before the exhaust, and its end is free.`,
   },
   meter: {
-    title: 'CO meter on',
-    does: 'A CO meter is zeroed in clean outdoor air and shows there what is noted in the CO test. It is on before ignition, lies inside, and can be read from outside.',
+    title: t`CO meter on`,
+    does: t`A CO meter is zeroed in clean outdoor air and shows there what is noted in the CO test. It is on before ignition, lies inside, and can be read from outside.`,
   },
   closed: {
-    title: 'Doors closed, nobody inside',
-    does: 'Doors and windows are closed. Nobody is inside, and nobody sleeps nearby. The heater can be switched off without going in.',
+    title: t`Doors closed, nobody inside`,
+    does: t`Doors and windows are closed. Nobody is inside, and nobody sleeps nearby. The heater can be switched off without going in.`,
   },
   leaks_cold: {
-    title: 'Leaks, cold',
-    does: 'Every fuel joint is dry under a clean cloth. Every joint of exhaust and combustion-air pipe is clamped and cannot be turned by hand.',
+    title: t`Leaks, cold`,
+    does: t`Every fuel joint is dry under a clean cloth. Every joint of exhaust and combustion-air pipe is clamped and cannot be turned by hand.`,
   },
   prime: {
-    title: 'Fill the line',
-    does: `Fill the line the manual’s way. The time is the least it takes. ${ONE_AT_A_TIME}`,
+    title: t`Fill the line`,
+    does: t`Fill the line the manual’s way. The time is the least it takes. ${ONE_AT_A_TIME}`,
   },
   ignition: {
-    title: 'Ignition',
-    does: `Switch on. Count starts and minutes until the flame burns. ${ONE_AT_A_TIME} Smoke that does not clear: STOP.`,
+    title: t`Ignition`,
+    does: t`Switch on. Count starts and minutes until the flame burns. ${ONE_AT_A_TIME} Smoke that does not clear: STOP.`,
   },
   voltage: {
-    title: 'Voltages',
-    does: 'While the glow pin draws its current, and again while it runs at full power: battery and heater’s plug at the same moment. Do not open a plug under load.',
+    title: t`Voltages`,
+    does: t`While the glow pin draws its current, and again while it runs at full power: battery and heater’s plug at the same moment. Do not open a plug under load.`,
   },
   outlet: {
-    title: 'Outlet, full power',
-    does: 'At full power, when the temperature stands still: air going in and air at the outlet. Hold the probe in the stream, not on metal.',
+    title: t`Outlet, full power`,
+    does: t`At full power, when the temperature stands still: air going in and air at the outlet. Hold the probe in the stream, not on metal.`,
   },
   low: {
-    title: 'Low power',
-    does: 'Turn down to low power and let it settle. Current, and air at the outlet.',
+    title: t`Low power`,
+    does: t`Turn down to low power and let it settle. Current, and air at the outlet.`,
   },
   co_test: {
-    title: 'CO: full, then low',
-    does: 'Readings at full and then at low power, until the time is over. Read from outside. A rise by more than the meter’s error: STOP.',
+    title: t`CO: full, then low`,
+    does: t`Readings at full and then at low power, until the time is over. Read from outside. A rise by more than the meter’s error: STOP.`,
   },
   leaks_hot: {
-    title: 'Leaks, hot',
-    does: 'Look, smell and listen along fuel line, exhaust and air pipe while it runs: dry, no soot, no hiss. Do not touch: burns.',
+    title: t`Leaks, hot`,
+    does: t`Look, smell and listen along fuel line, exhaust and air pipe while it runs: dry, no soot, no hiss. Do not touch: burns.`,
   },
   after_run: {
-    title: 'After-run, then power off',
-    does: 'Switch the heater off at its control. It runs on to cool itself. Only when it is still may its power be cut.',
+    title: t`After-run, then power off`,
+    does: t`Switch the heater off at its control. It runs on to cool itself. Only when it is still may its power be cut.`,
   },
   torques: {
-    title: 'Clamps and torques',
-    does: 'After this first heat cycle, cold again: every clamp and every screw with a torque in the manual was tightened anew.',
+    title: t`Clamps and torques`,
+    does: t`After this first heat cycle, cold again: every clamp and every screw with a torque in the manual was tightened anew.`,
   },
   driver: {
-    title: 'Driver told',
-    does: 'The driver was shown how to switch on and off, to wait for the after-run, what never to do, and what an alarm means. The driver’s card is handed over.',
+    title: t`Driver told`,
+    does: t`The driver was shown how to switch on and off, to wait for the after-run, what never to do, and what an alarm means. The driver’s card is handed over.`,
   },
   filler: {
-    title: 'Notice at the filler',
-    does: 'At the fuel filler stands a notice that lasts: heater off before refuelling.',
+    title: t`Notice at the filler`,
+    does: t`At the fuel filler stands a notice that lasts: heater off before refuelling.`,
   },
   alarms: {
-    title: 'CO alarms',
-    does: 'In each sleeping space hangs a CO alarm that was tested with its button and is in date. Write down each space and each expiry date.',
+    title: t`CO alarms`,
+    does: t`In each sleeping space hangs a CO alarm that was tested with its button and is in date. Write down each space and each expiry date.`,
   },
 };

@@ -1,0 +1,115 @@
+// The words of a catalogue's source, found by their marks, and the same source in another language.
+
+import { readFileSync, readdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parse } from 'acorn';
+import { simple } from 'acorn-walk';
+import { po } from 'gettext-parser';
+
+const web = dirname(fileURLToPath(import.meta.url));
+
+/** Files that hold words, below this folder. */
+export const CATALOGUES = [
+  'text.js',
+  ...readdirSync(join(web, 'words'))
+    .sort()
+    .map((name) => `words/${name}`),
+];
+/** What stands beside English. */
+export const LANGUAGES = readdirSync(join(web, 'languages'))
+  .sort()
+  .flatMap((name) => name.match(/^(\w+)\.po$/)?.[1] ?? []);
+
+/**
+ * One text as a translator sees it: what is put in stands in it by name, as `{time}`.
+ * @typedef {object} Message
+ * @property {string} id
+ * @property {string} [plural] the form for more than one
+ * @property {string} [count] the source of what is counted
+ * @property {number} start in the source
+ * @property {number} end
+ */
+
+/** @param {any} node a tagged template */
+function textOf({ quasi }, source = '') {
+  return quasi.quasis
+    .map((/** @type {any} */ part, /** @type {number} */ i) => {
+      const put = quasi.expressions[i];
+      if (put && put.type !== 'Identifier')
+        throw new Error(
+          `give this a name before it stands in a text: ${source.slice(put.start, put.end)}`,
+        );
+      return part.value.cooked + (put ? `{${put.name}}` : '');
+    })
+    .join('');
+}
+
+/** @param {any} node @param {string} name */
+const isCall = (node, name) => node.type === 'CallExpression' && node.callee.name === name;
+/** @param {any} node */
+const isText = (node) => node?.type === 'TaggedTemplateExpression' && node.tag.name === 't';
+
+/** Every text of a catalogue, in its order. @param {string} source @returns {Message[]} */
+export function messagesOf(source) {
+  /** @type {Message[]} */
+  const found = [];
+  simple(parse(source, { ecmaVersion: 'latest', sourceType: 'module' }), {
+    CallExpression(/** @type {any} */ node) {
+      if (!isCall(node, 'forNumber')) return;
+      const [count, one, many] = node.arguments;
+      if (!isText(one) || !isText(many)) throw new Error('both forms for a number are texts');
+      found.push({
+        id: textOf(one, source),
+        plural: textOf(many, source),
+        count: source.slice(count.start, count.end),
+        start: node.start,
+        end: node.end,
+      });
+    },
+    TaggedTemplateExpression(/** @type {any} */ node) {
+      if (isText(node)) found.push({ id: textOf(node, source), start: node.start, end: node.end });
+    },
+  });
+  // The two forms for a number are one text.
+  return found
+    .filter(
+      (one) =>
+        !found.some((o) => o.plural && o !== one && o.start <= one.start && one.end <= o.end),
+    )
+    .sort((a, b) => a.start - b.start);
+}
+
+/** @param {string} path below this folder */
+export const sourceOf = (path) => readFileSync(join(web, path), 'utf8');
+
+/** A language's file. @param {string} language */
+export const readLanguage = (language) => po.parse(sourceOf(`languages/${language}.po`));
+
+/** A template that puts in what the text names. @param {string} text */
+const template = (text) => {
+  const plain = text.replace(/[\\`]|\$(?=\{)/g, '\\$&');
+  return `\`${plain.replace(/(?=\{\w+\})/g, '$')}\``;
+};
+
+/**
+ * A catalogue's source in another language.
+ * @param {string} path @param {string} language
+ */
+export function inLanguage(path, language) {
+  let source = sourceOf(path);
+  if (language === 'en') return source;
+  const { translations, headers } = readLanguage(language);
+  const form = (headers['Plural-Forms'] ?? '').match(/plural=([n\d\s()!=<>%&|?:]+)/)?.[1];
+  if (!form) throw new Error(`${language}.po has no Plural-Forms`);
+  for (const { id, plural, count, start, end } of messagesOf(source).reverse()) {
+    const forms = translations[path]?.[id]?.msgstr ?? [];
+    if (!forms.length || forms.some((text) => !text))
+      throw new Error(`${language}.po lacks ${path}: ${id}`);
+    const [said] = plural
+      ? [`[${forms.map(template)}][((n) => Number(${form}))(${count})]`]
+      : forms.map(template);
+    source = source.slice(0, start) + said + source.slice(end);
+  }
+  return source;
+}
