@@ -4,6 +4,7 @@ import { keepUpToDate } from './carrier.js';
 import { Context } from './context.js';
 import { button, h, say } from './dom.js';
 import { loadEngine } from './engine.js';
+import { language } from './locale.js';
 import { captured } from './screens/captured.js';
 import { captures } from './screens/captures.js';
 import { details } from './screens/details.js';
@@ -13,11 +14,8 @@ import { level } from './screens/level.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
 import { phone } from './screens/phone.js';
-import { poses } from './screens/poses.js';
-import { settings } from './screens/settings.js';
 import { start } from './screens/start.js';
 import { turn } from './screens/turn.js';
-import { vehicle } from './screens/vehicle.js';
 import { text } from './text.js';
 
 /** @type {import('./context.js').Screens} */
@@ -26,16 +24,13 @@ const SCREENS = {
   parts,
   phone,
   turn,
-  poses,
   level,
-  vehicle,
   hold,
   ends,
   live,
   captured,
   details,
   captures,
-  settings,
 };
 /** The offer of a new version: never while something is measured or typed. */
 const updates = {
@@ -57,6 +52,7 @@ const updates = {
   },
 };
 
+document.documentElement.lang = language;
 say(document.documentElement.querySelector('title') ?? document.body, text.name);
 const context = new Context(await loadEngine(), SCREENS);
 context.onShow = () => updates.show(context.isBusy());

@@ -14,6 +14,8 @@ import { filled, NO_BOUND, NO_LINE } from './typed.js';
 /** @typedef {import('./types.js').Catalogue} Catalogue */
 /** @typedef {import('./types.js').VehicleTerms} VehicleTerms */
 
+const { faults } = text;
+const problems = text.limitProblems;
 const FORMAT = 'plumbmark-limits';
 /** Version 1 had no bounds, vehicles and reasons. */
 const VERSION = 2;
@@ -38,7 +40,7 @@ const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUM
  */
 function code(list, name, field) {
   const found = list.indexOf(/** @type {string} */ (name));
-  if (found < 0) throw new Error(`${field}: "${String(name).slice(0, 40)}" is not known`);
+  if (found < 0) throw new Error(`${field}: ${faults.strange(String(name).slice(0, 40))}`);
   return found;
 }
 
@@ -53,9 +55,9 @@ const bytes = (words) => new TextEncoder().encode(words).length;
  */
 function shaped(value, fields, where) {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    throw new Error(`${where || 'file.'}object: an object is expected`);
+    throw new Error(`${where || 'file.'}object: ${faults.object}`);
   for (const field of Object.keys(value))
-    if (!fields.includes(field)) throw new Error(`${where}${field}: this field is not known`);
+    if (!fields.includes(field)) throw new Error(`${where}${field}: ${faults.notKnown}`);
   return value;
 }
 
@@ -89,19 +91,19 @@ export function openBorder(module) {
     if (!count) return;
     const [row, field, problem, low, high] = numbers(count);
     const line = rows[row];
-    const words = text.limits.problems[catalogue.problems[problem]](low, high);
+    const words = problems[catalogue.problems[problem]](low, high);
     throw new Error(`${line ? `${line}.` : ''}${catalogue.fields[field]}: ${words}`);
   }
 
   /** Tells core a set line by line. @param {any} set */
   function tell(set) {
     shaped(set, LIMIT_FIELDS, '');
-    if (set.format !== FORMAT) throw new Error('format: this is not a limit set');
+    if (set.format !== FORMAT) throw new Error(`format: ${problems.not_a_limit_set(0, 0)}`);
     if (set.version !== 1 && set.version !== VERSION)
-      throw new Error('version: this limit set was written by another version');
-    if (typeof set.name !== 'string') throw new Error('name: text is expected');
-    if (!Array.isArray(set.lines)) throw new Error('lines: a list is expected');
-    if (!Array.isArray(set.bounds ?? [])) throw new Error('bounds: a list is expected');
+      throw new Error(`version: ${problems.other_version(0, 0)}`);
+    if (typeof set.name !== 'string') throw new Error(`name: ${faults.text}`);
+    if (!Array.isArray(set.lines)) throw new Error(`lines: ${faults.list}`);
+    if (!Array.isArray(set.bounds ?? [])) throw new Error(`bounds: ${faults.list}`);
     right(pkg.limits_begin(bytes(set.name)));
     for (const line of set.lines) tellLine(line);
     tellSurfaces(set.surfaces ?? []);
@@ -109,17 +111,15 @@ export function openBorder(module) {
 
   /** @param {unknown} items */
   function tellSurfaces(items) {
-    if (!Array.isArray(items)) throw new Error('surfaces: a list is expected');
+    if (!Array.isArray(items)) throw new Error(`surfaces: ${faults.list}`);
     const seen = new Set();
     for (const item of items) {
       const { surface, hold_deg, align_deg } = shaped(item, SURFACE_FIELDS, 'surfaces.');
       const place = code(catalogue.surfaces, surface, 'surfaces.surface');
-      if (seen.has(place)) throw new Error(`${surface}.surface: there are two of it; keep one`);
+      if (seen.has(place)) throw new Error(`${surface}.surface: ${faults.repeated}`);
       seen.add(place);
-      if (typeof hold_deg !== 'number')
-        throw new Error(`${surface}.hold_deg: a number is expected`);
-      if (typeof align_deg !== 'number')
-        throw new Error(`${surface}.align_deg: a number is expected`);
+      if (typeof hold_deg !== 'number') throw new Error(`${surface}.hold_deg: ${faults.number}`);
+      if (typeof align_deg !== 'number') throw new Error(`${surface}.align_deg: ${faults.number}`);
       accepted(pkg.limits_surface(place, hold_deg, align_deg));
     }
   }
@@ -131,13 +131,13 @@ export function openBorder(module) {
     const where = `${line.check}.`;
     for (const field of LINE_NUMBERS)
       if (line[field] != null && typeof line[field] !== 'number')
-        throw new Error(`${where}${field}: a number is expected`);
+        throw new Error(`${where}${field}: ${faults.number}`);
     for (const flag of LINE_FLAGS)
       if (typeof (line[flag] ?? false) !== 'boolean')
-        throw new Error(`${where}${flag}: true or false is expected`);
+        throw new Error(`${where}${flag}: ${faults.flag}`);
     for (const field of LINE_TEXTS)
       if (typeof (line[field] ?? '') !== 'string')
-        throw new Error(`${where}${field}: text is expected`);
+        throw new Error(`${where}${field}: ${faults.text}`);
     const source = line.source ?? '';
     const basis = code(catalogue.bases, line.basis, `${where}basis`);
     right(

@@ -83,8 +83,30 @@ export function messagesOf(source) {
 /** @param {string} path below this folder */
 export const sourceOf = (path) => readFileSync(join(web, path), 'utf8');
 
+/** What a catalogue gives to others. @param {string} path @returns {string[]} */
+export const exportsOf = (path) =>
+  [...sourceOf(path).matchAll(/^export const (\w+)/gm)].map(([, name]) => name);
+
+/** @type {Map<string, import('gettext-parser').GetTextTranslations>} */
+const read = new Map();
+
 /** A language's file. @param {string} language */
-export const readLanguage = (language) => po.parse(sourceOf(`languages/${language}.po`));
+export function readLanguage(language) {
+  const file = read.get(language) ?? po.parse(sourceOf(`languages/${language}.po`));
+  read.set(language, file);
+  return file;
+}
+
+/** A text's forms in a language, as many as it has; none where it is not translated.
+ * @param {string} path @param {string} id @param {string} language @returns {string[]} */
+function formsOf(path, id, language) {
+  if (language === 'en') return [];
+  const forms = readLanguage(language).translations[path]?.[id]?.msgstr ?? [];
+  return forms.every(Boolean) ? forms : [];
+}
+
+/** A text in a language, else as it stands. @param {string} path @param {string} id @param {string} language */
+export const said = (path, id, language) => formsOf(path, id, language)[0] ?? id;
 
 /** A template that puts in what the text names. @param {string} text */
 const template = (text) => {
@@ -92,24 +114,25 @@ const template = (text) => {
   return `\`${plain.replace(/(?=\{\w+\})/g, '$')}\``;
 };
 
-/**
- * A catalogue's source in another language.
- * @param {string} path @param {string} language
- */
+/** Which form fits n, as a language's header says it: C's expression is JavaScript's too.
+ * @param {string} language */
+function formFor(language) {
+  const form = readLanguage(language).headers['Plural-Forms']?.match(
+    /plural=([n\d\s()!=<>%&|?:]+)/,
+  );
+  if (!form) throw new Error(`languages/${language}.po has no Plural-Forms`);
+  return form[1];
+}
+
+/** A catalogue's source in another language; what is not translated stays.
+ * @param {string} path @param {string} language */
 export function inLanguage(path, language) {
   let source = sourceOf(path);
-  if (language === 'en') return source;
-  const { translations, headers } = readLanguage(language);
-  const form = (headers['Plural-Forms'] ?? '').match(/plural=([n\d\s()!=<>%&|?:]+)/)?.[1];
-  if (!form) throw new Error(`${language}.po has no Plural-Forms`);
   for (const { id, plural, count, start, end } of messagesOf(source).reverse()) {
-    const forms = translations[path]?.[id]?.msgstr ?? [];
-    if (!forms.length || forms.some((text) => !text))
-      throw new Error(`${language}.po lacks ${path}: ${id}`);
-    const [said] = plural
-      ? [`[${forms.map(template)}][((n) => Number(${form}))(${count})]`]
-      : forms.map(template);
-    source = source.slice(0, start) + said + source.slice(end);
+    const forms = formsOf(path, id, language).map(template);
+    if (!forms.length) continue;
+    const all = `[${forms}][((n) => Number(${plural && formFor(language)}))(${count})]`;
+    source = source.slice(0, start) + (plural ? all : forms[0]) + source.slice(end);
   }
   return source;
 }

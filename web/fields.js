@@ -1,6 +1,7 @@
 // Fields that take numbers as people type them, each with its own place for a complaint.
 
 import { h } from './dom.js';
+import { asTyped } from './locale.js';
 import { parseNumber } from './units.js';
 
 /** @typedef {HTMLInputElement | HTMLSelectElement} Input */
@@ -38,7 +39,7 @@ export class Fields {
       type: 'text',
       inputmode: 'decimal',
       autocomplete: 'off',
-      value: value === null ? '' : String(value),
+      value: value === null ? '' : asTyped(value),
     });
     return this.field(field, label, input);
   }

@@ -37,12 +37,16 @@ export function choose(other) {
 /** A language as its own speakers call it. @param {string} of */
 export const nameOf = (of) => new Intl.DisplayNames([of], { type: 'language' }).of(of) ?? of;
 
+/** What stands between ones and tenths. */
 const point =
   new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ??
   '.';
 
-/** A number's digits as they are written here. @param {string} number with a point */
-export const inDigits = (number) => number.replace('-', '−').replace('.', point);
+/** A number as people here type it. @param {number | string} number */
+export const asTyped = (number) => String(number).replace('.', point);
+
+/** A number as it is printed here. @param {number | string} number */
+export const asPrinted = (number) => asTyped(number).replace('-', '−');
 
 /** Lengths in feet and inches are usual there (CIA World Factbook, appendix on weights and
  * measures: United States, Liberia, Myanmar). */

@@ -6,24 +6,13 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, buildSync } from 'esbuild';
+import { replaced, small } from './pack-common.mjs';
+import { languages } from './pack-languages.mjs';
 
 const web = dirname(fileURLToPath(import.meta.url));
 /** Everything in the file is in the page; what is not cannot be had. */
 const POLICY =
   "default-src 'none'; script-src SCRIPT 'wasm-unsafe-eval'; style-src STYLE; img-src data: blob:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types 'none'";
-
-export const small = /** @type {const} */ ({
-  minify: true,
-  charset: 'utf8',
-  legalComments: 'none',
-});
-
-/** @param {string} text @param {string | RegExp} what @param {string} by */
-export function replaced(text, what, by) {
-  if (text.search(what) < 0) throw new Error(`nothing like ${what} to replace`);
-  // As a function: scripts hold dollar signs.
-  return text.replace(what, () => by);
-}
 
 /** A module of the core as file/cores.js has it. @param {'phone' | 'sheets' | 'gauge'} name */
 function core(name) {
@@ -70,7 +59,7 @@ export async function pageAsFile({ page, sheet, version }) {
     entryPoints: [join(web, 'app.js')],
     bundle: true,
     format: 'esm',
-    plugins: [inside],
+    plugins: [inside, languages],
     write: false,
   });
   const script = inline(outputFiles[0].text.replaceAll('unbuilt', version));

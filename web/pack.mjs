@@ -16,8 +16,10 @@ import {
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { buildSync, transformSync } from 'esbuild';
-import { pageAsFile, replaced, small } from './pack-file.mjs';
+import { build, buildSync, transformSync } from 'esbuild';
+import { replaced, small } from './pack-common.mjs';
+import { pageAsFile } from './pack-file.mjs';
+import { ALL, languages, noScript } from './pack-languages.mjs';
 import { schema } from './record/schema.js';
 
 const web = dirname(fileURLToPath(import.meta.url));
@@ -40,7 +42,11 @@ const modules = [
   ),
 ];
 // In the order that the page names them: later rules win.
-const page = readFileSync(join(web, 'index.html'), 'utf8');
+const page = replaced(
+  readFileSync(join(web, 'index.html'), 'utf8'),
+  '<noscript></noscript>',
+  `<noscript>${noScript()}</noscript>`,
+);
 const styles = [...page.matchAll(/href="(styles\/.*?\.css)"/g)].map((found) => found[1]);
 const copied = [
   'index.html',
@@ -48,9 +54,10 @@ const copied = [
   ...from('icons', /\.(png|svg)$/),
   ...from('pkg', /(\.wasm|schema\.json)$/),
 ];
+const translated = from('languages', /\.po$/);
 
 const hash = createHash('sha256');
-for (const path of [...modules, ...styles, ...copied].sort())
+for (const path of [...modules, ...translated, ...styles, ...copied].sort())
   hash.update(path).update(readFileSync(join(web, path)));
 const version = `${number}+${hash.digest('hex').slice(0, 12)}`;
 
@@ -66,13 +73,14 @@ const source = (path) => readFileSync(join(web, path), 'utf8');
 /** @param {string} path @param {string} text */
 const ship = (path, text) => writeFileSync(join(out, path), text);
 
-const { outputFiles } = buildSync({
+const { outputFiles } = await build({
   ...small,
   entryPoints: [join(web, 'app.js')],
   bundle: true,
   splitting: true,
   format: 'esm',
   outdir: out,
+  plugins: [languages],
   write: false,
 });
 for (const { path, text } of outputFiles)
@@ -124,8 +132,12 @@ for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
     `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
 // Loaded when they are first wanted: the try-out, the tape-measure half, the gauge's, the schema.
-const later = shipped.filter((path) => /^(panel|demo|plan)-|_sheets|_gauge|schema/.test(path));
+const later = shipped.filter((path) => /^(panel|demo|plan|more)-|_sheets|_gauge|schema/.test(path));
+/** Words of the other languages. @param {string} language */
+const others = (language) =>
+  shipped.filter((path) => path.startsWith('first-') && !path.startsWith(`first-${language}-`));
 const whole = size(shipped) - size(icons);
-console.log(
-  `  whole page compressed, without icons ${kb(whole)}; first load ${kb(whole - size(later))}`,
+const first = ALL.map(
+  (language) => `${language} ${kb(whole - size(later) - size(others(language)))}`,
 );
+console.log(`  whole page compressed, without icons ${kb(whole)}; first load: ${first.join(', ')}`);

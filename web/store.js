@@ -2,6 +2,7 @@
 // this file resolves when the store says "complete", never before.
 
 import { blankJob, openDatabase, storeError, StoreError } from './database.js';
+import { system } from './locale.js';
 import lists from './pkg/catalogue.js';
 
 /** The try-out has a database of its own: nothing in it can enter a real job. */
@@ -10,7 +11,7 @@ const NAMES = { job: 'plumbmark', tryout: 'plumbmark-tryout' };
 /** @type {import('./types.js').Settings} */
 export const FIRST_SETTINGS = {
   angle_unit: 'deg',
-  system: 'metric',
+  system,
   sign: 0,
   placements: {},
   persisted: null,

@@ -90,7 +90,7 @@
  * @property {Report['channel'][]} channels
  * @property {string[][]} refusals by list and place, for calls that may refuse
  * @property {string[]} fields of a limit set
- * @property {(keyof typeof import('./text.js').text.limits.problems)[]} problems of a limit set
+ * @property {(keyof typeof import('./text.js').text.limitProblems)[]} problems of a limit set
  * @property {string[]} vehicle_fields
  *
  * @typedef {object} Advice

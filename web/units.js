@@ -1,5 +1,7 @@
 // Angles, lengths and times as people write them. Display only: no verdict comes from here.
 
+import { asPrinted } from './locale.js';
+
 const RAD = Math.PI / 180;
 /** Steeper than this, percent and mm/m say nothing any more. */
 const STEEP_DEG = 60;
@@ -17,7 +19,7 @@ function inUnit(deg, unit) {
 /** @param {number} v @param {number} decimals */
 export function fixed(v, decimals) {
   const text = v.toFixed(decimals);
-  return Number(text) === 0 ? (0).toFixed(decimals) : text.replace('-', '−');
+  return asPrinted(Number(text) === 0 ? (0).toFixed(decimals) : text);
 }
 
 const SIGNS = { deg: '°', percent: ' %', mm_m: ' mm/m' };

@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import Ajv from 'ajv/dist/2020.js';
-import { entries, header } from '../../web/tryout/demo-job.js';
+import { entries } from '../../web/tryout/demo-job.js';
 import { words as t } from '../../web/words/demo.js';
 import { guide, steps } from '../../web/words/limits.js';
 import { axe, DIST, launch, serve, tap } from './harness.mjs';
@@ -112,7 +112,7 @@ test('one tap fills the job: most within, something beyond, something not proven
   const n = await counts(page);
   assert.ok(n.beyond >= 1 && n.unproven >= 1 && n.within > 50 && n.open > 20, n.said);
   assert.ok(n.within > 4 * (n.beyond + n.unproven), n.said);
-  assert.equal(await page.textContent('h1'), header.vehicle);
+  assert.equal(await page.textContent('h1'), t.header.vehicle);
   const state = (name) => page.getAttribute(`[data-part="${name}"] .verdict`, 'data-verdict');
   assert.equal(await state('flue'), 'beyond');
   assert.equal(await state('place'), 'not_proven');

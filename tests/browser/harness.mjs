@@ -63,13 +63,21 @@ const open = new Set();
 afterEach(() => Promise.all([...open].map((browser) => browser.close())));
 
 /** A browser with a profile of its own, kept between two launches where `profile` is given. */
-export async function launch({ profile, viewport = PHONE, colorScheme = 'light', ...more } = {}) {
+export async function launch({
+  profile,
+  viewport = PHONE,
+  colorScheme = 'light',
+  // Of a country with metres, so that nothing is converted unasked.
+  locale = 'en-GB',
+  ...more
+} = {}) {
   const folder = profile ?? mkdtempSync(join(tmpdir(), 'plumbmark-'));
   const context = await chromium.launchPersistentContext(folder, {
     executablePath: CHROMIUM,
     args: FLAGS,
     viewport,
     colorScheme,
+    locale,
     ...more,
   });
   const page = context.pages()[0] ?? (await context.newPage());

@@ -4,6 +4,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
+import { words as limitWords } from '../../web/words/limit-lines.js';
+import { words as vehicleWords } from '../../web/words/vehicle.js';
 import { later, serve, tap, toLive, waitReason } from './harness.mjs';
 import { keep, numberIn, onBack, PARKED, rig, toParts, upOnPart } from './rig.mjs';
 
@@ -198,15 +200,15 @@ test('a wrong term is named at its field; a lean is read where the ground is lev
     const before = await page.inputValue(`#f-${field}`);
     await page.fill(`#f-${field}`, typed);
     await tap(page, 'save-vehicle');
-    await said(text.vehicle.wrongField);
-    assert.equal(await page.textContent(`#f-${field}-m`), text.vehicle.wrong[field]);
+    await said(vehicleWords.wrongField);
+    assert.equal(await page.textContent(`#f-${field}-m`), vehicleWords.wrong[field]);
     assert.equal(await page.evaluate(() => document.activeElement.id), `f-${field}`);
     assert.equal(await page.locator('.vehicle p.trouble:visible').count(), 1);
     await page.fill(`#f-${field}`, before);
   }
   await page.fill('#f-working_crosswise_deg', 'steep');
   await tap(page, 'save-vehicle');
-  assert.equal(await page.textContent('#f-working_crosswise_deg-m'), text.vehicle.notANumber);
+  assert.equal(await page.textContent('#f-working_crosswise_deg-m'), vehicleWords.notANumber);
   await page.fill('#f-working_crosswise_deg', '6,5');
   await keep(page, 'read-here', 'vehicle');
   const lean = Number(await page.inputValue('#f-lean_lengthwise_deg'));
@@ -214,7 +216,7 @@ test('a wrong term is named at its field; a lean is read where the ground is lev
   assert.ok(Math.abs(lean - 1.5) < 0.3, `lean ${lean}`);
   assert.ok(rake >= 0.1 && rake < 1, `rake ${rake}`);
   await tap(page, 'save-vehicle');
-  await said(text.vehicle.saved);
+  await said(vehicleWords.saved);
   await page.reload();
   await page.waitForSelector('[data-screen="start"]');
   await tap(page, 'allow');
@@ -242,7 +244,7 @@ test('a limit that holds on the slopes of work: the vehicle answers with them, a
   await tap(page, 'save-limits');
   await page.waitForFunction(
     (w) => document.querySelector('.limits [role="status"]').textContent === w,
-    text.limits.saved,
+    limitWords.saved,
   );
   await page.reload();
   await page.waitForSelector('[data-screen="start"]');
@@ -257,7 +259,7 @@ test('a limit that holds on the slopes of work: the vehicle answers with them, a
   await tap(page, 'save-vehicle');
   await page.waitForFunction(
     (w) => document.querySelector('.vehicle .summary').textContent === w,
-    text.vehicle.saved,
+    vehicleWords.saved,
   );
   await toParts(page);
   await readLevel(r);

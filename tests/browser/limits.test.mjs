@@ -4,11 +4,12 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
+import { words as limitWords } from '../../web/words/limit-lines.js';
 import { GOOD, REFUSED } from './refused-files.mjs';
 import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const G = 9.80665;
-const t = text.limits;
+const t = limitWords;
 let server;
 before(async () => {
   server = await serve();

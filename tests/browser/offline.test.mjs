@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { text } from '../../web/text.js';
+import { words as limitWords } from '../../web/words/limit-lines.js';
 import { DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { toSection, type } from './plan-page.mjs';
 
@@ -246,7 +247,7 @@ test('a new version with a job open: what is half typed is not lost, and the old
   await page.fill('[id="f-pump_outlet-low_deg"]', '17');
   assert.ok(await page.isHidden('.update'), 'nor where only "Save" keeps it');
   await tap(page, 'save-limits');
-  await page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
+  await page.waitForSelector(`[role="status"]:text-is("${limitWords.saved}")`);
   await page.goBack();
   await tap(page, 'section-place');
   // The last letter, and the tap before its pause is over.

@@ -110,7 +110,7 @@ test('what is no record is refused by name, and nothing changes', async (t) => {
     [changed({ photos: [] }), new RegExp(words.badPhoto)],
     [changed({ photos: [{ ...sound.photos[0], jpeg_base64: 'PHN2Zz4=' }] }), new RegExp(words.badPhoto)],
     [changed({ photos: [{ ...sound.photos[0], jpeg_base64: '***' }] }), new RegExp(words.badPhoto)],
-    [changed({ extra: 1 }), /record\.extra: is not known/],
+    [changed({ extra: 1 }), /record\.extra: this field is not known/],
     [JSON.stringify({ ...sound }).replace('{', '{"__proto__":{"a":1},'), /__proto__/],
     [changed({ entries: [{ ...sound.entries[0], rows: 'x' }] }), /record\.entries\[0\]\.rows/],
     [changed({ job: { ...sound.job, vehicle: 7 } }), /record\.job\.vehicle/],

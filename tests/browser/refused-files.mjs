@@ -1,8 +1,8 @@
 // Limit sets from outside that must be refused, each with what the refusal names.
 
-import { text } from '../../web/text.js';
+import { words as limitWords } from '../../web/words/limit-lines.js';
 
-const t = text.limits;
+const t = limitWords;
 const LINE = {
   check: 'pump_outlet',
   low_deg: 12,

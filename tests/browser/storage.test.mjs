@@ -7,6 +7,7 @@ import { after, before, test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { schema } from '../../web/record/schema.js';
 import { text } from '../../web/text.js';
+import { words as settingWords } from '../../web/words/settings.js';
 import { words as recordWords } from '../../web/words/record.js';
 import { anglesOfUp, axe, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { stored } from './kill.mjs';
@@ -389,7 +390,7 @@ test('the browser is asked to keep it once there is something, and its answer is
     assert.equal(await page.locator('[data-kept-by="chance"]').count(), answer ? 0 : 1);
     await again(page);
     await tap(page, 'settings');
-    const { kept } = text.settings;
+    const { kept } = settingWords;
     assert.match(await page.textContent('main'), new RegExp(answer ? kept.yes : kept.no));
   }
 });

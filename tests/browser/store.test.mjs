@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 import { text } from '../../web/text.js';
+import { words as limitWords } from '../../web/words/limit-lines.js';
 import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { launchToKill, randomOf, ROUNDS, SEED, stored } from './kill.mjs';
 
@@ -213,7 +214,7 @@ describe('what is kept', () => {
     });
     await tap(b.page, 'limits');
     await tap(b.page, 'save-limits');
-    await b.page.waitForSelector(`[role="status"]:text-is("${text.limits.saved}")`);
+    await b.page.waitForSelector(`[role="status"]:text-is("${limitWords.saved}")`);
     await b.page.goBack();
     await toPump(b.page);
     await tap(b.page, 'capture');

@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
+import { words as poseWords } from '../../web/words/poses.js';
 import {
   anglesOfUp,
   endForEnd,
@@ -242,17 +243,17 @@ test('any nine poses that look all ways calibrate both channels; fewer or one-si
     await keep(page, 'keep-pose', 'poses');
     await page.waitForFunction(
       (w) => document.querySelector('.poses .lead').textContent === w,
-      text.poses.count(i + 1),
+      poseWords.count(i + 1),
     );
-    if (i === 0) await state(text.poses.refusals.too_few_poses);
-    if (i === 8) await state(text.poses.refusals.one_sided);
+    if (i === 0) await state(poseWords.refusals.too_few_poses);
+    if (i === 8) await state(poseWords.refusals.one_sided);
   }
   await keep(page, 'keep-pose', 'poses');
   await page.waitForFunction(
     (w) => document.querySelector('.poses .trouble').textContent === w,
-    text.poses.refusals.pose_taken,
+    poseWords.refusals.pose_taken,
   );
-  await state(text.poses.both);
+  await state(poseWords.both);
   await page.goBack();
   await page.waitForSelector('[data-screen="phone"]');
   for (const hold of ['back', 'long_edge', 'short_edge'])

@@ -1,7 +1,9 @@
 // Whether the browser keeps nothing for this file. Then no word may say "saved".
 
 import { text } from '../text.js';
+import { words as lines } from '../words/limit-lines.js';
 import { guide } from '../words/limits.js';
+import { words as vehicle } from '../words/vehicle.js';
 import { words } from '../words/file.js';
 
 let forgets = false;
@@ -10,5 +12,5 @@ export const isForgetting = () => forgets;
 
 export function forget() {
   forgets = true;
-  for (const said of [text.captured, text.vehicle, text.limits, guide]) said.saved = words.held;
+  for (const said of [text.captured, vehicle, lines, guide]) said.saved = words.held;
 }

@@ -1,13 +1,14 @@
 // What one sheet gives and another takes: a result as it would be typed, its U as half-width, which
 // is no narrower than it is.
 
+import { asTyped as typed } from '../locale.js';
 import { toShown, widthToShown } from './units.js';
 
 /** @typedef {import('./model.js').Result} Result */
 /** @typedef {{ value: string, half: string }} Typed */
 
 /** @param {number} number */
-const digits = (number) => (Number.isFinite(number) ? String(Number(number.toPrecision(4))) : '');
+const digits = (number) => (Number.isFinite(number) ? typed(Number(number.toPrecision(4))) : '');
 
 /** @param {Pick<Result, 'value' | 'u' | 'unit'>} result @param {'metric' | 'us'} system
  * @returns {Typed} */

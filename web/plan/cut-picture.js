@@ -1,6 +1,7 @@
 // The cut to scale, seen from the near face: pilot hole, cut, plate, what is near on both faces, the
 // gap to each with a line that carries its verdict, and a bar to check the scale with a tape.
 
+import { asPrinted } from '../locale.js';
 import { s } from '../dom.js';
 import { words } from '../words/cut.js';
 import { hatch } from './hatch.js';
@@ -207,6 +208,6 @@ export function cutPicture(form, worked) {
  * @param {import('../units.js').System} system */
 export const offset = (mm, say, system) =>
   say(
-    `${Number(toShown(Math.abs(mm), 'mm', system).toFixed(2))} ${system === 'us' ? 'in' : 'mm'}`,
+    `${asPrinted(Number(toShown(Math.abs(mm), 'mm', system).toFixed(2)))} ${system === 'us' ? 'in' : 'mm'}`,
     mm >= 0,
   );

@@ -2,6 +2,7 @@
 // for a complaint at each; half-widths a tap deeper.
 
 import { h } from '../dom.js';
+import { asTyped } from '../locale.js';
 import { parseNumber } from '../units.js';
 import { copiedFrom, limitOf, sheetEntry, work } from './model.js';
 import { digits, fromShown, toShown, unitLabel, widthFromShown, widthToShown } from './units.js';
@@ -17,7 +18,7 @@ let made = 0;
 function converted(typed, convert) {
   try {
     const value = parseNumber(typed);
-    return value === null ? '' : String(Number(convert(value).toPrecision(6)));
+    return value === null ? '' : asTyped(Number(convert(value).toPrecision(6)));
   } catch {
     return typed;
   }

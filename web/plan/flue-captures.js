@@ -1,6 +1,7 @@
 // Captures of pipe legs, for the legs of a pipe: their value and standard uncertainties as they
 // stand in the report, and which of them share a zero.
 
+import { asTyped } from '../locale.js';
 import { hasMovedSince } from '../sentences.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -50,7 +51,7 @@ export function left(ctx) {
 }
 
 /** A number as it is typed. @param {number} v @param {number} digits */
-const typed = (v, digits) => String(Number(v.toFixed(digits)));
+const typed = (v, digits) => asTyped(Number(v.toFixed(digits)));
 
 /** Puts a capture into a leg. @param {Context} ctx @param {Row} row @param {Capture} capture */
 export function take(ctx, row, capture) {

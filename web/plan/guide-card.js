@@ -1,6 +1,7 @@
 // One limit of the guide: its numbers, on whose word, where a manual usually states it.
 
 import { button, h } from '../dom.js';
+import { asTyped } from '../locale.js';
 import { guide as t } from '../words/limits.js';
 import { fromShown, toShown, unitLabel, limitWithUnit } from './units.js';
 
@@ -77,7 +78,7 @@ export class GuideCard {
     const el = this.fields.number(this.#key(end), label, null);
     el.addEventListener('input', () => this.#copied());
     if (kept !== null) {
-      const shown = String(Number(toShown(kept, unit, system).toPrecision(6)));
+      const shown = asTyped(Number(toShown(kept, unit, system).toPrecision(6)));
       this.#shown.set(end, { kept, shown });
       /** @type {HTMLInputElement} */ (this.fields.inputs.get(this.#key(end))).value = shown;
     }

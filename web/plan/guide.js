@@ -4,6 +4,7 @@
 import { button, h, say } from '../dom.js';
 import { FieldError, Fields } from '../fields.js';
 import { frame } from '../screens/frame.js';
+import { words as angleLines } from '../words/limit-lines.js';
 import { angleWhere, bounds, guide as t, steps } from '../words/limits.js';
 import { GuideCard } from './guide-card.js';
 import { blankBound, boundTrouble, checkSet, knownOf, troubleWords } from './limit-set.js';
@@ -86,7 +87,7 @@ function stepList(ctx) {
 /** @param {Context} ctx @param {{ at?: number }} params */
 export function guide(ctx, { at = 0 }) {
   const step = steps[at];
-  const fields = new Fields(ctx.text.limits.notANumber);
+  const fields = new Fields(angleLines.notANumber);
   const title = h('input', {
     type: 'text',
     value: ctx.settings.document,
@@ -136,7 +137,7 @@ export function guide(ctx, { at = 0 }) {
     // A line of another step, by its own name.
     const [id] = field.split('.');
     const named = bounds[id]?.label ?? /** @type {Record<string, string>} */ (ctx.text.checks)[id];
-    say(state, stored ?? ctx.text.limits.refused(named ? `${named}: ${words}` : error.message));
+    say(state, stored ?? angleLines.refused(named ? `${named}: ${words}` : error.message));
   };
 
   return frame(

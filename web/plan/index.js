@@ -7,6 +7,9 @@ import { jobs } from '../record/jobs.js';
 import { record } from '../record/record.js';
 import { copyOut, tryAgain } from '../record/rescue.js';
 import { limits } from '../screens/limits.js';
+import { poses } from '../screens/poses.js';
+import { settings } from '../screens/settings.js';
+import { vehicle } from '../screens/vehicle.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
 import { catalogue } from './model.js';
@@ -71,6 +74,9 @@ export class Plan {
     again,
     unchecked,
     limits,
+    poses,
+    settings,
+    vehicle,
     demand,
     ...Object.fromEntries(DEMAND.map((name) => [`demand_${name}`, demandSheet(name)])),
     place,

@@ -1,6 +1,7 @@
 // A whole limit set as typed or brought in: its shape, its angles, its other limits, what stands
 // beside them. Core judges; the words here only say what it found, "line.field: what to do".
 
+import { text } from '../text.js';
 import { guide as t } from '../words/limits.js';
 import { boundEntry, catalogue } from './model.js';
 import { limitWithUnit } from './units.js';
@@ -9,6 +10,8 @@ import { limitWithUnit } from './units.js';
 /** @typedef {import('../types.js').BoundLine} BoundLine */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
 /** @typedef {{ field: string, problem: string }} Trouble */
+
+const { faults } = text;
 
 /** A limit that has not been entered. @param {string} id @returns {BoundLine} */
 export const blankBound = (id) => ({
@@ -67,18 +70,17 @@ const wrong = (where, words) => new Error(`${where}: ${words}`);
 /** @param {unknown} item @param {Set<string>} seen @returns {BoundLine} */
 function shapedBound(item, seen) {
   if (typeof item !== 'object' || item === null || Array.isArray(item))
-    throw wrong('bounds.object', 'an object is expected');
+    throw wrong('bounds.object', faults.object);
   const line = { ...blankBound(''), ...item };
-  if (!boundEntry(line.id))
-    throw wrong('bounds.id', `"${String(line.id).slice(0, 40)}" is not known`);
+  if (!boundEntry(line.id)) throw wrong('bounds.id', faults.strange(String(line.id).slice(0, 40)));
   for (const field of Object.keys(item))
-    if (!(field in blankBound(''))) throw wrong(`${line.id}.${field}`, 'this field is not known');
+    if (!(field in blankBound(''))) throw wrong(`${line.id}.${field}`, faults.notKnown);
   for (const end of /** @type {const} */ (['low', 'high']))
     if (line[end] !== null && !Number.isFinite(line[end]))
-      throw wrong(`${line.id}.${end}`, 'a number is expected');
+      throw wrong(`${line.id}.${end}`, faults.number);
   for (const field of /** @type {const} */ (['source', 'vehicles', 'reason']))
-    if (typeof line[field] !== 'string') throw wrong(`${line.id}.${field}`, 'text is expected');
-  if (seen.has(line.id)) throw wrong(`${line.id}.id`, 'there are two of it; keep one');
+    if (typeof line[field] !== 'string') throw wrong(`${line.id}.${field}`, faults.text);
+  if (seen.has(line.id)) throw wrong(`${line.id}.id`, faults.repeated);
   seen.add(line.id);
   return line;
 }
@@ -89,7 +91,7 @@ function checkedBounds(ctx, bounds) {
   return bounds.map((item) => {
     const line = shapedBound(item, seen);
     if (!ctx.engine.catalogue.bases.includes(line.basis))
-      throw wrong(`${line.id}.basis`, `"${String(line.basis).slice(0, 40)}" is not known`);
+      throw wrong(`${line.id}.basis`, faults.strange(String(line.basis).slice(0, 40)));
     const found = boundTrouble(ctx, line);
     if (found) throw wrong(`${line.id}.${found.field}`, troubleWords(ctx, line.id, found));
     return line;

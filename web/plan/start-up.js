@@ -1,6 +1,7 @@
 // The first start, one step at a time: who did it and when, or who left it out and why; STOP at any
 // time. What a step is worth is core's answer.
 
+import { asTyped } from '../locale.js';
 import { button, h, say } from '../dom.js';
 import { frame } from '../screens/frame.js';
 import { clock } from '../units.js';
@@ -51,7 +52,7 @@ class Screen {
     const timer = this.start.record.timers.after_run;
     if (timer.clock) return;
     const started = this.ctx.plan.keptOf('started');
-    started.record.typed.after_run_min = (timer.ran_s / 60).toFixed(1);
+    started.record.typed.after_run_min = asTyped((timer.ran_s / 60).toFixed(1));
     started.changed(true);
     this.show();
   }

@@ -2,6 +2,8 @@
 // exact by definition (NIST SP 811, Appendix B): foot 0.3048 m, inch 25.4 mm, US gallon
 // 3.785411784 L, pound 0.45359237 kg, conventional inch of water 249.08891 Pa.
 
+import { asPrinted } from '../locale.js';
+
 /** @typedef {import('../units.js').System} System */
 /** @typedef {{ label: string, per?: number, from?: number }} Shown */
 
@@ -82,7 +84,7 @@ export const widthFromShown = (width, unit, system) => width * (shown(unit, syst
 export function digits(v, digits = 3) {
   if (v === 0) return '0';
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(v))));
-  return v.toFixed(Math.min(decimals, 6)).replace('-', '−');
+  return asPrinted(v.toFixed(Math.min(decimals, 6)));
 }
 
 /** A value with its unit. @param {number} value @param {string} unit @param {System} system */
@@ -95,7 +97,7 @@ export function withUnit(value, unit, system) {
  * @param {number} value @param {string} unit @param {System} system */
 export function limitWithUnit(value, unit, system) {
   const { label } = shown(unit, system);
-  const told = String(Number(toShown(value, unit, system).toPrecision(6))).replace('-', '−');
+  const told = asPrinted(Number(toShown(value, unit, system).toPrecision(6)));
   return `${told}${label && (label === '°' ? label : ` ${label}`)}`;
 }
 
@@ -127,8 +129,8 @@ export function valueAndU(value, u, unit, system, limits = []) {
   const after = Math.max(0, decimals);
   const space = label === '°' ? '' : ' ';
   return {
-    value: rounded(decimals).toFixed(after).replace('-', '−'),
-    u: `± ${up.toFixed(after)}${label && space + label}`,
+    value: asPrinted(rounded(decimals).toFixed(after)),
+    u: `± ${asPrinted(up.toFixed(after))}${label && space + label}`,
   };
 }
 

@@ -1,7 +1,11 @@
 // Whether a value has the shape that a schema asks for: the part of JSON Schema that ./schema.js
 // uses. An error names the place.
 
+import { text } from '../text.js';
+
 /** @typedef {import('./schema.js').Schema} Schema */
+
+const { faults } = text;
 
 /** @param {unknown} value */
 function typeOf(value) {
@@ -21,16 +25,17 @@ function isType(schema, value) {
 
 /** @param {Schema} schema @param {any} value @returns {string} what is wrong with it alone */
 function own(schema, value) {
-  if (!isType(schema, value)) return `${[schema.type].flat().join(' or ')} is expected`;
-  if ('const' in schema && value !== schema.const) return `${schema.const} is expected`;
-  if (schema.enum && !schema.enum.includes(value)) return 'is not known';
+  if (!isType(schema, value)) return faults.expected([schema.type].flat().join(' / '));
+  if ('const' in schema && value !== schema.const) return faults.expected(schema.const);
+  if (schema.enum && !schema.enum.includes(value))
+    return faults.strange(String(value).slice(0, 40));
   if (typeof value === 'string') {
-    if (value.length > (schema.maxLength ?? Infinity)) return 'is too long';
-    if (schema.pattern && !new RegExp(schema.pattern).test(value)) return 'has another form';
+    if (value.length > (schema.maxLength ?? Infinity)) return faults.tooLong;
+    if (schema.pattern && !new RegExp(schema.pattern).test(value)) return faults.otherForm;
   }
-  if (value < schema.minimum) return `is below ${schema.minimum}`;
-  if (Array.isArray(value) && value.length > schema.maxItems) return 'has too many items';
-  if (Array.isArray(value) && value.length < schema.minItems) return 'has too few items';
+  if (value < schema.minimum) return faults.below(schema.minimum);
+  if (Array.isArray(value) && value.length > schema.maxItems) return faults.tooMany;
+  if (Array.isArray(value) && value.length < schema.minItems) return faults.tooFew;
   return '';
 }
 
@@ -38,13 +43,13 @@ function own(schema, value) {
 function members(schema, value, at) {
   const { properties = {}, required = [], additionalProperties, maxProperties } = schema;
   const keys = Object.keys(value);
-  if (keys.length > (maxProperties ?? Infinity)) throw new Error(`${at}: has too many members`);
+  if (keys.length > (maxProperties ?? Infinity)) throw new Error(`${at}: ${faults.tooMany}`);
   for (const key of required)
-    if (!Object.hasOwn(value, key)) throw new Error(`${at}.${key}: is missing`);
+    if (!Object.hasOwn(value, key)) throw new Error(`${at}.${key}: ${faults.missing}`);
   for (const key of keys) {
     const inner = Object.hasOwn(properties, key) ? properties[key] : additionalProperties;
     const where = `${at}.${key.slice(0, 40)}`;
-    if (inner === false || key === '__proto__') throw new Error(`${where}: is not known`);
+    if (inner === false || key === '__proto__') throw new Error(`${where}: ${faults.notKnown}`);
     if (inner) shaped(inner, value[key], where);
   }
 }

@@ -1,8 +1,9 @@
 // Where ± comes from, one tap deeper.
 
+import { asPrinted } from '../locale.js';
 import { button, h } from '../dom.js';
 import { hasMovedSince } from '../sentences.js';
-import { clock, formatAngle } from '../units.js';
+import { clock, fixed, formatAngle } from '../units.js';
 import { checkWords, timeOf, zeroOf } from './captured.js';
 import { frame } from './frame.js';
 
@@ -29,7 +30,7 @@ function table(ctx, c) {
         'tr',
         { 'data-source': x.name },
         h('th', { scope: 'row' }, of(ctx.text.sources, x.name)),
-        h('td', {}, `${x.u_deg.toFixed(2)}°`),
+        h('td', {}, `${fixed(x.u_deg, 2)}°`),
         h('td', {}, bar),
       );
     }),
@@ -46,10 +47,10 @@ function budget(ctx, capture, i) {
     { class: 'budget', 'data-check': c.id },
     checkWords(ctx, capture, i),
     table(ctx, c),
-    c.k === null ? null : h('p', { class: 'source' }, t.k(c.k.toFixed(2))),
+    c.k === null ? null : h('p', { class: 'source' }, t.k(fixed(c.k, 2))),
     c.probability === null
       ? null
-      : h('p', { class: 'source' }, t.probability(c.probability.toFixed(3))),
+      : h('p', { class: 'source' }, t.probability(fixed(c.probability, 3))),
     c.end_told === null
       ? null
       : h('p', { class: 'source' }, `${t.endTold}: ${t.endWords[c.end_told]}`),
@@ -146,7 +147,7 @@ export function details(ctx, { capture }) {
       h(
         'p',
         { class: 'source' },
-        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(report.step_m_s2.toPrecision(2))}` : ''}. ${zeroOf(ctx, capture)}.`,
+        `${t.samples(report.samples, report.rate_hz.toFixed(0))}, ${t.channel[report.channel]}${report.step_m_s2 ? `, ${t.step(asPrinted(report.step_m_s2.toPrecision(2)))}` : ''}. ${zeroOf(ctx, capture)}.`,
       ),
       report.roll_deg === null
         ? h('p', { class: 'source' }, ctx.text.hold.no_roll)

@@ -7,6 +7,7 @@ import { FieldError, Fields } from '../fields.js';
 import { lengthFromField, lengthToField } from '../units.js';
 import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
+import { words as t } from '../words/limit-lines.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
@@ -17,7 +18,7 @@ class Form {
   /** @param {Context} ctx */
   constructor(ctx) {
     this.ctx = ctx;
-    this.fields = new Fields(ctx.text.limits.notANumber);
+    this.fields = new Fields(t.notANumber);
     /** Lengths as kept, by field: one that nobody touched keeps its last digit. @type {Map<string, number>} */
     this.lengths = new Map();
     /** Limits that have no card here: the guide asks them. @type {LimitSet['bounds']} */
@@ -27,7 +28,6 @@ class Form {
 
   /** @param {LimitSet} set */
   fill(set) {
-    const t = this.ctx.text.limits;
     this.fields.inputs.clear();
     this.lengths.clear();
     this.bounds = set.bounds;
@@ -65,7 +65,6 @@ class Form {
   /** @param {string} id @param {LimitLine | undefined} line */
   #card(id, line) {
     const { text, settings } = this.ctx;
-    const t = text.limits;
     const missing = [];
     if (line?.low_deg == null && line?.high_deg == null) missing.push(t.limitMissing);
     if (line?.at_limit_allowed && line.allowance_deg === null) missing.push(t.allowanceMissing);
@@ -168,7 +167,6 @@ export function fieldAndWords(message) {
 
 /** @param {Context} ctx */
 export function limits(ctx) {
-  const t = ctx.text.limits;
   const form = new Form(ctx);
   const state = h('p', { class: 'summary', role: 'status' });
   const tell = (/** @type {string} */ words) => {

@@ -2,11 +2,11 @@
 
 import { button, h, say } from '../dom.js';
 import { frame } from './frame.js';
+import { words as t } from '../words/poses.js';
 import { Watch } from './watch.js';
 
 /** @param {import('../context.js').Context} ctx */
 export function poses(ctx) {
-  const t = ctx.text.poses;
   const { engine } = ctx;
   let kept = 0;
   const count = h('p', { class: 'lead', role: 'status' });

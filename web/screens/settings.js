@@ -1,13 +1,29 @@
-// Units, and what the browser says about keeping things.
+// Units, language, and what the browser says about keeping things.
 
 import { button, h } from '../dom.js';
+import { choose, LANGUAGES, language, nameOf } from '../locale.js';
 import { frame, pick } from './frame.js';
+import { words as t } from '../words/settings.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
+/** Words are loaded with the page: another language is there when it is loaded anew.
+ * @param {Context} ctx */
+function languagePick(ctx) {
+  const next = h('div', { role: 'status' });
+  const names = LANGUAGES.map((one) => /** @type {const} */ ([one, nameOf(one)]));
+  const onPick = (/** @type {string} */ one) => {
+    if (!choose(one)) return next.replaceChildren(h('p', { class: 'source' }, t.notChosen));
+    const anew = () => ctx.settle().then(() => location.reload());
+    next.replaceChildren(
+      ...(one === language ? [] : [button(t.loadAnew(nameOf(one)), 'load-anew', anew, 'row')]),
+    );
+  };
+  return h('div', {}, pick(t.language, 'language', names, language, onPick), next);
+}
+
 /** @param {Context} ctx */
 export function settings(ctx) {
-  const t = ctx.text.settings;
   const now = ctx.settings;
   const kept = now.persisted === null ? t.kept.unknown : now.persisted ? t.kept.yes : t.kept.no;
   return frame(
@@ -21,6 +37,7 @@ export function settings(ctx) {
       pick(t.system, 'system', Object.entries(t.systems), now.system, (v) =>
         ctx.keep({ system: /** @type {typeof now.system} */ (v) }),
       ),
+      languagePick(ctx),
       button(
         t.sign,
         'forget-sign',

@@ -2,6 +2,7 @@
 
 import { opening } from '../carrier.js';
 import { button, h } from '../dom.js';
+import { LANGUAGES, nameOf } from '../locale.js';
 import { askPermission } from '../phone.js';
 import { unlock } from '../sound.js';
 import { frame } from './frame.js';
@@ -9,6 +10,7 @@ import { frame } from './frame.js';
 /** @param {import('../context.js').Context} ctx */
 export function start(ctx) {
   const t = ctx.text.start;
+  const names = LANGUAGES.map(nameOf).join(' · ');
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
   /** @param {string} words */
   const complain = (words) => {
@@ -43,7 +45,7 @@ export function start(ctx) {
         button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
         button(t.captures, 'captures', () => ctx.go('captures'), 'lesser'),
         button(t.limits, 'limits', () => ctx.go('limits'), 'lesser'),
-        button(t.settings, 'settings', () => ctx.go('settings'), 'lesser'),
+        button(`${t.settings}: ${names}`, 'settings', () => ctx.go('settings'), 'lesser'),
       ),
       h('p', { class: 'source' }, `${t.version} ${ctx.version}`),
     ],

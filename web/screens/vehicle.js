@@ -1,9 +1,11 @@
 // What is told of the vehicle: its lean on known level ground, the slope that it works on, how well
 // the part's heading is known. Core names what can't be.
 
+import { asTyped } from '../locale.js';
 import { button, h, say } from '../dom.js';
 import { FieldError, Fields } from '../fields.js';
 import { frame } from './frame.js';
+import { words as t } from '../words/vehicle.js';
 import { SlopeReadout } from './level.js';
 import { Watch } from './watch.js';
 
@@ -11,7 +13,6 @@ import { Watch } from './watch.js';
 
 /** @param {import('../context.js').Context} ctx */
 export function vehicle(ctx) {
-  const t = ctx.text.vehicle;
   const fields = new Fields(t.notANumber);
   const terms = ctx.settings.vehicle;
   const names = /** @type {(keyof VehicleTerms)[]} */ (Object.keys(terms));
@@ -23,7 +24,7 @@ export function vehicle(ctx) {
   /** @param {string} name @param {number} value */
   const put = (name, value) => {
     const input = fields.inputs.get(name);
-    if (input) input.value = value.toFixed(2);
+    if (input) input.value = asTyped(value.toFixed(2));
   };
   const readHere = () => {
     const [[along, uAlong], [across, uAcross]] = [slopes.now(0), slopes.now(1)];

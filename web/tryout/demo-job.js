@@ -5,13 +5,6 @@ import { ducts, flue, fuel } from './demo-lines.js';
 import { start, supply } from './demo-power.js';
 import { demand, place, support } from './demo-space.js';
 
-export const header = {
-  vehicle: 'Invented flatbed 7, sleeping box',
-  heater: 'invented unit Q-23, no. 0007',
-  customer: 'Invented carrier of Millrace Quay',
-  installer: 'N. Example, invented',
-};
-
 /** @typedef {Record<string, string>} Typed */
 /** @typedef {{ typed: Typed, half?: Typed, rows?: Typed[] }} Entry */
 

@@ -1,12 +1,9 @@
 // The limits of an invented heater's manual: unit Q-23 of nobody. None of these numbers is any
 // heater's.
 
+import { words } from '../words/demo.js';
+
 /** @typedef {import('../types.js').BoundLine} BoundLine */
-
-const NAME = 'Invented manual: unit Q-23';
-
-/** @param {number} page */
-const page = (page) => `invented manual, p. ${page}`;
 
 /** By page: limit, lowest, highest. @type {Record<number, [string, number | null, number | null][]>} */
 const BOUNDS = {
@@ -75,7 +72,7 @@ const BOUNDS = {
 };
 
 /** Where this manual asks for something else than usage. @type {Record<string, string>} */
-const REASONS = { drain_bore_mm: 'the invented manual names another bore' };
+const REASONS = { drain_bore_mm: words.reason };
 
 /** Angles, by page. @type {Record<number, [string, Partial<import('../types.js').LimitLine>][]>} */
 const ANGLES = {
@@ -95,7 +92,7 @@ const ANGLES = {
 const bounds = () =>
   Object.entries(BOUNDS).flatMap(([at, lines]) =>
     lines.map(([id, low, high]) => ({
-      ...{ id, low, high, basis: /** @type {const} */ ('manual'), source: page(Number(at)) },
+      ...{ id, low, high, basis: /** @type {const} */ ('manual'), source: words.page(at) },
       ...{ vehicles: '', reason: REASONS[id] ?? '' },
     })),
   );
@@ -104,10 +101,10 @@ const bounds = () =>
 export function demoLimits(blank) {
   const angles = Object.entries(ANGLES).flatMap(([at, lines]) =>
     lines.map(([check, told]) => ({
-      ...{ check, basis: /** @type {const} */ ('manual'), source: page(Number(at)) },
+      ...{ check, basis: /** @type {const} */ ('manual'), source: words.page(at) },
       ...told,
     })),
   );
   const lines = blank.lines.map((l) => ({ ...l, ...angles.find((a) => a.check === l.check) }));
-  return { ...blank, name: NAME, lines, bounds: bounds() };
+  return { ...blank, name: words.manual, lines, bounds: bounds() };
 }

@@ -2,7 +2,7 @@
 
 import { button, h } from '../dom.js';
 import { words as t } from '../words/demo.js';
-import { entries, header } from './demo-job.js';
+import { entries } from './demo-job.js';
 import { demoLimits } from './demo-limits.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -20,7 +20,7 @@ async function fillIn(ctx) {
     kept.changed(true);
   }
   await ctx.useLimits(demoLimits(ctx.engine.blankLimits()));
-  await ctx.keepJob(header);
+  await ctx.keepJob({ ...t.header });
   ctx.go('parts', { note: t.invented });
 }
 

@@ -1,6 +1,8 @@
 // Limits of the try-out: an invented heater in an invented vehicle, the book cart of Lower Marsh.
 // None of these numbers is anybody's.
 
+import { text } from '../text.js';
+
 /** @type {[string, Partial<import('../types.js').LimitLine>][]} */
 const LINES = [
   ['heater_port', { high_deg: -25, preferred_high_deg: -70 }],
@@ -15,12 +17,12 @@ const LINES = [
 export function tryoutLimits(blank) {
   return {
     ...blank,
-    name: 'Try-out: book cart of Lower Marsh',
+    name: text.tryout.limits,
     lines: blank.lines.map((line) => ({
       ...line,
       ...LINES.find(([check]) => check === line.check)?.[1],
       basis: /** @type {const} */ ('assumed'),
-      source: 'invented for the try-out',
+      source: text.tryout.source,
     })),
   };
 }
