@@ -3,7 +3,7 @@
 import { t } from '../language.js';
 
 /** @param {string} by @param {boolean} more */
-const move = (by, more) => (more ? t`Move the cut or the thing ${by} apart.` : t`${by} less.`);
+const move = (by, more) => (more ? t`Move the cut or the thing ${by} farther apart.` : t`${by} less.`);
 
 /** @param {string} by @param {boolean} more */
 const grow = (by, more) => (more ? t`${by} more would prove it.` : t`${by} less.`);
@@ -49,7 +49,7 @@ export const words = {
   title: t`Cut plan`,
   cautions: [
     t`Find out what is behind before you drill: orange high-voltage cables, airbag and belt parts, tank, brake, air, hull.`,
-    t`Pilot hole with a drill stop. Then look at both faces, tape everything near, and only then cut.`,
+    t`Pilot hole with a drill stop. Then look at both faces, measure to everything near, and only then cut.`,
     t`Never into a tank, a frame rail or a pillar. Near fuel: no sparks, no hot work.`,
   ],
   frameWhy: t`All from the middle of one pilot hole. Right and up as you look at that face: on the far face, right is the other way, and this page turns it round.`,
@@ -63,7 +63,7 @@ export const words = {
   shapesWhy: t`A rectangle, round holes, or both. What is not cut stays empty.`,
   plate: t`Plate and seal over it`,
   things: t`What is near, on both faces`,
-  thingsWhy: t`Ribs, pipes, cables, tank, anything. To its nearest edge; to its far edge too where it goes on. Only one of right and up: it runs on past the cut.`,
+  thingsWhy: t`Ribs, pipes, cables, tank, anything. To its nearest edge; to its far edge too where it goes on. With only one of right and up entered, it counts as running on past the cut.`,
   byDistance: t`By distance and direction instead`,
   byDistanceWhy: t`Distance alone is enough: it is then taken to lie in the worst direction.`,
   addNear: t`Add a thing on the near face`,
@@ -73,10 +73,8 @@ export const words = {
     label: t`The cut to scale, seen from the near face`,
     seen: t`Seen from the near face. Dashed outlines lie behind the panel.`,
     pilot: t`pilot hole`,
-    /** @param {string} reach */
-    reach: (reach) => t`cut reaches ${reach}`,
     /** @param {string} length */
-    bar: (length) => t`${length}: tape this bar before you use a print`,
+    bar: (length) => t`${length}: measure this bar before you use a print`,
     /** @param {number} per */
     scale: (per) => t`On paper 1 : ${per}`,
     /** @param {string} right @param {string} up @param {string} turn */
@@ -88,7 +86,7 @@ export const words = {
     /** @param {string} by */
     turn: (by) => t`, turned ${by} anticlockwise`,
     /** @param {string} width @param {string} height @param {string} corner */
-    rectangle: (width, height, corner) => t`${width} × ${height}, corners ${corner}`,
+    rectangle: (width, height, corner) => t`${width} × ${height}, corner radius ${corner}`,
     /** @param {string} diameter */
     hole: (diameter) => `⌀ ${diameter}`,
     near: t`near face`,
@@ -119,8 +117,8 @@ export const words = {
     results: {
       reach_mm: t`Farthest point of the cut from the pilot hole`,
       seal_spare_mm: t`Plate beyond cut and seal`,
-      gap_mm: t`edge of the cut to it`,
-      plate_gap_mm: t`edge of the plate to it`,
+      gap_mm: t`edge of the cut to the thing`,
+      plate_gap_mm: t`edge of the plate to the thing`,
       left_mm: t`its left, seen from the near face`,
       right_mm: t`its right`,
       bottom_mm: t`its bottom`,
@@ -131,7 +129,7 @@ export const words = {
       to_up_mm: t`its nearest point, up`,
     },
     how: {
-      reach_mm: t`to the farthest corner of the farthest piece`,
+      reach_mm: t`to the farthest point of the shapes that are cut`,
       seal_spare_mm: t`least of the four sides of the plate, less the seal`,
       gap_mm: BEYOND,
       plate_gap_mm: t`the same, of the plate; near face only`,

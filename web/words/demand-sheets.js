@@ -62,7 +62,7 @@ export const sheets = {
       loss_w: t`both together; no sun, no people, no damp`,
       at_least_w: t`both together; one-dimensional, so the least`,
       open_surfaces: t`ribs not told, or beyond what ISO 6946’s method is for`,
-      u_w_per_m2_k: t`1 ÷ (films + Σ thickness ÷ λ), ISO 6946: inside 0.13, up 0.10, down 0.17 (± 20 %, assumed), outside 0.04 (0.02 to 0.06 m²·K/W, wind of 10 to 2 m/s); another space behind: 0.04 to the inside’s. Ribs: the middle between paths side by side and faces of one temperature, ± to both; the two more than 1.5 apart: side by side alone, the least`,
+      u_w_per_m2_k: t`1 ÷ (films + Σ thickness ÷ λ), ISO 6946: inside 0.13, up 0.10, down 0.17 (± 20 %, assumed), outside 0.04 (0.02 to 0.06 m²·K/W, wind of 10 to 2 m/s); another space behind: 0.04 to the inside’s. Ribs: the middle between paths side by side and faces of one temperature, ± to both; one more than 1.5 times the other: side by side alone, the least`,
       through_w: t`U · area · difference`,
     },
     row: (n) => t`Surface ${n}`,

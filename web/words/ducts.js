@@ -2,7 +2,7 @@
 
 import { t } from '../language.js';
 
-const FEWER = t`Fewer or wider bends, a shorter way.`;
+const FEWER = t`fewer or wider bends, a shorter way.`;
 
 /** @param {string} by @param {boolean} more */
 const less = (by, more) => (more ? t`${by} more.` : t`${by} less: ${FEWER}`);
@@ -201,9 +201,9 @@ export const words = {
   take: t`Use this flow for the ducts`,
   openings: t`Openings for return air`,
   openingsWhy: t`Free area is what is open, without bars and frames.`,
-  takeAir: t`Take the air from above`,
+  takeAir: t`Take over the air data from above`,
   fan: t`Fan curve`,
-  fanWhy: t`By rising flow and falling pressure, at the heater’s outlets. Nothing is told beyond its points. Use the flow found above again until it stays.`,
+  fanWhy: t`By rising flow and falling pressure, at the heater’s outlets. Nothing is told beyond its points. Put the flow that it gives into the air above, and repeat until it stays.`,
   takeFan: t`Use this flow for the ducts`,
   beyondCurve: t`The points do not reach to where the ducts meet them: no flow from here.`,
   /** What a share is, in short. @type {Record<string, string>} */

@@ -54,7 +54,6 @@ export const words = {
   waysWhy: t`Room is what is left on every side beyond the free spaces, at the best place. Hoses, ducts and your hands need more.`,
   /** @type {Record<string, string>} */
   lays: LAYS,
-  allowed: t`allowed`,
   portUp: t`not this way: fuel port up`,
   outletUp: t`not this way: outlet up`,
   /** @param {string} outlet @param {string} port */

@@ -5,7 +5,7 @@ import { t } from '../language.js';
 const MOVE = t`Or show that the manual asks for less.`;
 /** @param {string} by @param {boolean} more */
 const apart = (by, more) =>
-  more ? t`Move them ${by} apart, or shield as the manual says.` : t`${by} less.`;
+  more ? t`Move them ${by} farther apart, or shield as the manual says.` : t`${by} less.`;
 /** @param {string} by @param {boolean} more */
 const longer = (by, more) => (more ? t`${by} more pipe would prove it.` : t`Shorten it by ${by}.`);
 /** @param {string} by @param {boolean} more */
@@ -16,7 +16,7 @@ const higher = (by, more) => (more ? t`Set it ${by} higher. ${MOVE}` : t`${by} l
 const lower = (by) =>
   t`Lower its end by ${by}, with all that follows; or read it better, the phone turned end for end; or take its start as a low point.`;
 
-const BY = t`Readings by one phone share its zero, its scale and the vehicle’s level: counted as fully correlated, which bounds any height from above (GUM 5.2.2)`;
+const BY = t`Readings by one phone share its zero, its scale and the vehicle’s level: counted as fully correlated, which is the most that a height’s ± can be (GUM 5.2.2)`;
 
 /** @type {import('../plan/sheet.js').SheetWords} */
 export const pipe = {

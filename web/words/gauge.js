@@ -12,7 +12,7 @@ export const words = {
   stop: t`Stop listening`,
   listening: t`Listening. What the gauge captures now comes in below.`,
   noPort: t`No cable was chosen.`,
-  noCable: t`The cable could not be opened. Is the gauge plugged in, and does no other program listen to it?`,
+  noCable: t`The cable could not be opened. See that the gauge is plugged in and that no other program uses its port.`,
   unplugged: t`The cable is gone. What came is below.`,
   tooLarge: t`This file is too large for a gauge’s lines.`,
   byGauge: t`By the gauge’s limits`,

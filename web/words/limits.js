@@ -180,7 +180,7 @@ export const guide = {
   source: t`document and page`,
   vehicles: t`the vehicles this law is for`,
   reason: t`why it may be looser than law or usage`,
-  where: t`Usually:`,
+  where: t`Where to look:`,
   notEntered: t`not entered`,
   entered: t`entered`,
   /** @param {string} what */
