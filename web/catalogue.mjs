@@ -1,5 +1,6 @@
 // The words of a catalogue's source, found by their marks, and the same source in another language.
 
+import { createHash } from 'node:crypto';
 import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -107,6 +108,22 @@ function formsOf(path, id, language) {
 
 /** A text in a language, else as it stands. @param {string} path @param {string} id @param {string} language */
 export const said = (path, id, language) => formsOf(path, id, language)[0] ?? id;
+
+/** What somebody may be hurt by, or take for an assurance: such a text is read by somebody who asks
+ * whether each language says neither more nor less than English. */
+const GRAVE =
+  /carbon|\bCO\b|fire|burn|flame|spark|smoke|fuel|leak|exhaust|\bSTOP\b|\bnever\b|stands\b|voltage|airbag|brake|tank|headache|ventilat|alarm|verdict|within|beyond|proven|proof|prove|approv|no rise|not measured|nothing|manual|law\b|licensed/i;
+
+/** @param {{ id: string, plural?: string }} message */
+export const isGrave = ({ id, plural = '' }) => GRAVE.test(id) || GRAVE.test(plural);
+
+/** What stands beside a translation once somebody has compared it: another text has another mark.
+ * @param {string} id @param {string[]} msgstr */
+export const readMark = (id, msgstr) =>
+  `compared ${createHash('sha256')
+    .update([id, ...msgstr].join('\n'))
+    .digest('hex')
+    .slice(0, 8)}`;
 
 /** A template that puts in what the text names. @param {string} text */
 const template = (text) => {

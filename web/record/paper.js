@@ -2,6 +2,7 @@
 // screen. It says what the record says and nothing more.
 
 import { h } from '../dom.js';
+import { language } from '../locale.js';
 import { verdictFrame } from '../screens/frame.js';
 import { limitWithUnit, valueAndU } from '../plan/units.js';
 import { day, stamp } from '../units.js';
@@ -187,7 +188,7 @@ export function paper(ctx, record, pictures, summary) {
   ];
   return h(
     'article',
-    { class: 'paper record-paper', lang: 'en' },
+    { class: 'paper record-paper', lang: language },
     h('h1', {}, `${t.title}: ${nameOf(ctx.job)}`),
     record.job.tryout ? h('p', { class: 'tryout-mark' }, t.tryout) : null,
     head(record),

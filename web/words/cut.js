@@ -3,7 +3,8 @@
 import { t } from '../language.js';
 
 /** @param {string} by @param {boolean} more */
-const move = (by, more) => (more ? t`Move the cut or the thing ${by} farther apart.` : t`${by} less.`);
+const move = (by, more) =>
+  more ? t`Move the cut or the thing ${by} farther apart.` : t`${by} less.`;
 
 /** @param {string} by @param {boolean} more */
 const grow = (by, more) => (more ? t`${by} more would prove it.` : t`${by} less.`);
