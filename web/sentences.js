@@ -1,5 +1,6 @@
 // Sentences about a check, from what core found. Words and units only.
 
+import { asRead } from './own-words.js';
 import { clock, formatAngle, formatLength, formatU, usableUnit } from './units.js';
 
 /**
@@ -254,7 +255,7 @@ function moveText(ctx, v) {
 /** @param {Context} ctx @param {CheckView} v */
 export function whoseLimit(ctx, v) {
   if (v.why === 'limit_not_entered') return of(ctx.text.whys, v.why);
-  return ctx.text.basisLine[v.basis](v.source);
+  return ctx.text.basisLine[v.basis](asRead(v.source));
 }
 
 const ORDER = { beyond: 0, not_proven: 1, none: 2, within: 3 };

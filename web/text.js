@@ -23,7 +23,7 @@ export const text = {
     cautions: [
       t`The heater’s manual, local codes and licensed practice come first.`,
       t`Engine off and cold. Vehicle chocked. Never under a cab or an air-sprung body without stands.`,
-      t`No phone on a pipe that has run: burns.`,
+      t`No phone on a pipe that has been hot: burns.`,
     ],
     version: t`Version`,
   },
@@ -159,10 +159,10 @@ export const text = {
     edge_too_short: t`the short edge covers too little: use the long one`,
   },
   cautions: {
-    heater: t`Heater off and cold. Take the phone from a face that blew hot air.`,
+    heater: t`Heater off and cold. Keep the phone off a face that has blown hot air.`,
     pump: t`Keep flames and sparks away from fuel lines. Catch what drips.`,
     filter: t`Keep flames and sparks away from fuel lines. Catch what drips.`,
-    pipe: t`Never on a pipe that has run: it burns, and heat spoils the phone.`,
+    pipe: t`Never on a pipe that has been hot: it burns, and heat spoils the phone.`,
   },
   headEnd: {
     heater: t`warm-air outlet`,
@@ -240,8 +240,8 @@ export const text = {
     /** @param {string} angle @param {boolean} right */
     roll: (angle, right) =>
       right
-        ? t`Turn it ${angle} clockwise, seen from its tail end.`
-        : t`Turn it ${angle} anticlockwise, seen from its tail end.`,
+        ? t`Turn it ${angle} clockwise, seen from its tank end.`
+        : t`Turn it ${angle} anticlockwise, seen from its tank end.`,
   },
   moves: {
     heater_port: t`fuel port`,
@@ -514,7 +514,7 @@ export const text = {
   },
   level: {
     title: t`Vehicle level`,
-    how: t`Lay the phone on the rail or floor that the part is bolted to, top edge the way it points on the part.`,
+    how: t`Lay the phone on the rail or floor that the part is bolted to, its top edge pointing as it does on the part.`,
     where: t`It lies on`,
     surfaces: { metal_face: t`the rail`, sheet: t`the cab floor` },
     lengthwise: t`lengthwise`,
@@ -536,7 +536,7 @@ export const text = {
     /** @param {string} time */
     moved: (time) =>
       t`The vehicle has moved since ${time}: answers in the vehicle taken since then no longer count.`,
-    movedSince: t`the vehicle moved after this: its answer no longer counts`,
+    movedSince: t`the vehicle moved after this: the answer in the vehicle no longer counts`,
     inVehicle: t`in the vehicle`,
     /** @param {string} angle */
     takes: (angle) => t`slope takes ${angle} of margin`,
@@ -591,6 +591,14 @@ export const text = {
     too_long: (_, most) => t`shorten it to ${most} letters`,
     not_a_limit_set: () => t`this is not a limit set`,
     other_version: () => t`this limit set was written by another version`,
+  },
+  /** What core's own limits say of themselves, by what is kept.
+   * @type {Record<string, string>} */
+  ofCore: {
+    'Examples: trade usage': t`Examples: trade usage`,
+    'common practice, no source': t`common practice, no source`,
+    'US towing vessels': t`US towing vessels`,
+    'US petrol boats': t`US petrol boats`,
   },
   noScript: t`This page measures with scripts. Switch them on for it.`,
   /** What is wrong with a file, at the place that is named before it. */

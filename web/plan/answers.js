@@ -6,6 +6,7 @@ import { photosOf } from '../photos.js';
 import { verdictFrame } from '../screens/frame.js';
 import { bounds } from '../words/limits.js';
 import { contributions } from './model.js';
+import { asRead } from '../own-words.js';
 import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
 
 /** @typedef {import('./model.js').Answer} Answer */
@@ -113,8 +114,8 @@ export class Answers {
       limit.low === null ? '' : t.atLeast(limitWithUnit(limit.low, result.unit, system)),
       limit.high === null ? '' : t.atMost(limitWithUnit(limit.high, result.unit, system)),
     ];
-    const whose = ctx.text.basisLine[limit.basis](limit.source);
-    const law = limit.vehicles ? t.lawFor(limit.vehicles) : '';
+    const whose = ctx.text.basisLine[limit.basis](asRead(limit.source));
+    const law = limit.vehicles ? t.lawFor(asRead(limit.vehicles)) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';
     return [`${ends.filter(Boolean).join(', ')}.`, whose, law, reason].filter(Boolean).join(' ');
   }

@@ -9,6 +9,7 @@ import { fitPicture } from './fit-picture.js';
 import { fitTile } from './fit-tile.js';
 import { catalogue, copiedFrom, limitOf } from './model.js';
 import { SheetForm } from './sheet.js';
+import { asRead } from '../own-words.js';
 import { limitWithUnit, valueAndU, withUnit } from './units.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -25,7 +26,7 @@ function clearances(ctx, form) {
     if (!bound) return [];
     const limit = limitOf(ctx, bound);
     const told = limit?.low == null ? null : limitWithUnit(limit.low, 'mm', ctx.settings.system);
-    const whose = told && limit ? ctx.text.basisLine[limit.basis](limit.source) : '';
+    const whose = told && limit ? ctx.text.basisLine[limit.basis](asRead(limit.source)) : '';
     return h(
       'tr',
       { 'data-clear': name },

@@ -3,6 +3,7 @@
 import { button, h } from '../dom.js';
 import { asTyped } from '../locale.js';
 import { guide as t } from '../words/limits.js';
+import { asKept, asRead } from '../own-words.js';
 import { fromShown, toShown, unitLabel, limitWithUnit } from './units.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -59,7 +60,7 @@ export class GuideCard {
       this.#text('vehicles', t.vehicles, line.vehicles),
       this.#text('reason', t.reason, line.reason),
       this.#offer(asked.usage, (k) => t.useUsage(this.#range(k))),
-      this.#offer(asked.law, (k) => t.useLaw(this.#range(k), k.source, k.vehicles)),
+      this.#offer(asked.law, (k) => t.useLaw(this.#range(k), k.source, asRead(k.vehicles))),
     );
     this.#fold();
   }
@@ -91,7 +92,7 @@ export class GuideCard {
     const source = this.fields.inputs.get(this.#key('source'));
     if (!basis || !source || basis.value === 'manual' || basis.value !== this.line.basis) return;
     basis.value = 'manual';
-    if (source.value === this.line.source) source.value = '';
+    if (asKept(source.value) === this.line.source) source.value = '';
     this.#fold();
   }
 
@@ -106,7 +107,8 @@ export class GuideCard {
 
   /** @param {'source' | 'vehicles' | 'reason'} name @param {string} label @param {string} value */
   #text(name, label, value) {
-    const input = h('input', { type: 'text', value, maxlength: 120, autocomplete: 'off' });
+    const shown = asRead(value);
+    const input = h('input', { type: 'text', value: shown, maxlength: 120, autocomplete: 'off' });
     if (name === 'source')
       input.addEventListener('focus', () => {
         if (input.value === '' && this.document()) input.value = `${this.document()}, p. `;
@@ -158,7 +160,7 @@ export class GuideCard {
 
   /** The line as typed; a FieldError where a number is none. @returns {BoundLine} */
   read() {
-    const text = (/** @type {string} */ name) => this.fields.text(this.#key(name)).trim();
+    const text = (/** @type {string} */ name) => asKept(this.fields.text(this.#key(name)).trim());
     const basis = /** @type {import('../types.js').Basis} */ (text('basis'));
     return {
       id: this.asked.line.id,

@@ -4,6 +4,7 @@
 import { h } from '../dom.js';
 import { language } from '../locale.js';
 import { verdictFrame } from '../screens/frame.js';
+import { asRead } from '../own-words.js';
 import { limitWithUnit, valueAndU } from '../plan/units.js';
 import { day, stamp } from '../units.js';
 import { words } from '../words/record.js';
@@ -34,7 +35,7 @@ function nameOfSection(ctx, section) {
 function whoseOf(ctx, { low, high, basis, source, vehicles, reason }) {
   if (low === null && high === null) return '';
   const word = /** @type {Record<string, string>} */ (ctx.text.bases)[basis] ?? '';
-  return [word, source, vehicles, reason].filter(Boolean).join(', ');
+  return [word, asRead(source), asRead(vehicles), reason].filter(Boolean).join(', ');
 }
 
 /** @param {Context} ctx @param {CheckRow} row */

@@ -4,6 +4,7 @@
 import { button, h } from '../dom.js';
 import { bringIn, copyOut } from '../exchange.js';
 import { FieldError, Fields } from '../fields.js';
+import { asKept, asRead } from '../own-words.js';
 import { lengthFromField, lengthToField } from '../units.js';
 import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
@@ -31,7 +32,12 @@ class Form {
     this.fields.inputs.clear();
     this.lengths.clear();
     this.bounds = set.bounds;
-    const name = h('input', { type: 'text', value: set.name, maxlength: 64, autocomplete: 'off' });
+    const name = h('input', {
+      type: 'text',
+      value: asRead(set.name),
+      maxlength: 64,
+      autocomplete: 'off',
+    });
     this.el.replaceChildren(
       this.fields.field('name', t.name, name),
       ...this.ctx.engine.catalogue.checks.map(({ id }) =>
@@ -58,7 +64,8 @@ class Form {
 
   /** @param {string} field @param {string} label @param {string} value */
   #text(field, label, value) {
-    const input = h('input', { type: 'text', value, maxlength: 120, autocomplete: 'off' });
+    const shown = asRead(value);
+    const input = h('input', { type: 'text', value: shown, maxlength: 120, autocomplete: 'off' });
     return this.fields.field(field, label, input);
   }
 
@@ -137,8 +144,8 @@ class Form {
         holds_in_operation: this.fields.isOn(`${id}.holds_in_operation`),
         allowance_deg: this.fields.parsed(`${id}.allowance_deg`),
         basis: /** @type {import('../types.js').Basis} */ (this.fields.text(`${id}.basis`)),
-        source: this.fields.text(`${id}.source`),
-        vehicles: this.fields.text(`${id}.vehicles`),
+        source: asKept(this.fields.text(`${id}.source`)),
+        vehicles: asKept(this.fields.text(`${id}.vehicles`)),
         reason: this.fields.text(`${id}.reason`),
         length_mm: length === null ? null : this.#length(`${id}.length_mm`, length),
       };
@@ -151,7 +158,7 @@ class Form {
     return {
       format: 'plumbmark-limits',
       version: 2,
-      name: this.fields.text('name'),
+      name: asKept(this.fields.text('name')),
       lines,
       surfaces,
       bounds: this.bounds,

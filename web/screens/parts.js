@@ -4,6 +4,7 @@
 import { filing } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { ORDER } from '../order.js';
+import { asRead } from '../own-words.js';
 import { frame, pick, verdictFrame } from './frame.js';
 import { levelState } from './level.js';
 import { count, standing, worstOf } from './standing.js';
@@ -21,7 +22,7 @@ const isPart = (ctx, name) => ctx.engine.catalogue.parts.some(({ id }) => id ===
 function wordsOf(ctx, name) {
   const t = ctx.text.parts;
   if (name === 'level') return [ctx.text.level.title, levelState(ctx)];
-  if (name === 'limits') return [t.limits, ctx.limits.name];
+  if (name === 'limits') return [t.limits, asRead(ctx.limits.name)];
   const named = /** @type {Record<string, any>} */ (t);
   if (isPart(ctx, name)) return [named[name], named.sub[name]];
   return /** @type {any} */ (ctx.text.sections)[name];

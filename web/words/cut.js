@@ -51,7 +51,7 @@ export const words = {
   cautions: [
     t`Find out what is behind before you drill: orange high-voltage cables, airbag and belt parts, tank, brake, air, hull.`,
     t`Pilot hole with a drill stop. Then look at both faces, measure to everything near, and only then cut.`,
-    t`Never into a tank, a frame rail or a pillar. Near fuel: no sparks, no hot work.`,
+    t`Never drill or cut into a tank, a frame rail or a pillar. Near fuel: no sparks, no hot work.`,
   ],
   frameWhy: t`All from the middle of one pilot hole. Right and up as you look at that face: on the far face, right is the other way, and this page turns it round.`,
   panel: t`Panel and tools`,

@@ -70,7 +70,7 @@ export const sheets = {
   heater_size: {
     fields: {
       loss_w: LOSS,
-      loss_is: [t`This loss`, t`a lower end proves no heater enough`],
+      loss_is: [t`This loss`, t`“at least” shows no heater to be large enough`],
       full_w: [POWER, t`heat that comes out`],
       lowest_w: [t`Heat at its lowest`, t`empty if not told`],
       altitude_m: HEIGHT,

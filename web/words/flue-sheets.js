@@ -63,7 +63,7 @@ export const pipe = {
   },
   problems: {
     'averaged_s.beyond_formula': t`Ashore only, or average each leg over at least ten roll periods: nothing can be told from less.`,
-    'drain_bore_mm.contradiction': t`No drain may be here: exhaust gas leaves by it. Only where the manual allows one, outside in free air, away from openings and hands, never in a boat. Lay the pipe another way.`,
+    'drain_bore_mm.contradiction': t`No drain is allowed here: exhaust gas leaves by it. Only where the manual allows one, outside in free air, away from openings and hands, never in a boat. Lay the pipe another way.`,
   },
   results: {
     length_m: t`Length`,

@@ -6,7 +6,7 @@ export const words = {
   title: t`Exhaust and combustion air`,
   cautions: [
     t`Engine and heater off and cold, vehicle chocked. Never under a cab or an air-sprung body without stands.`,
-    t`An exhaust that has run burns skin and sets things alight: wait until it is cold. Never lay a phone on a pipe that has run.`,
+    t`An exhaust that has run burns skin and sets things alight: wait until it is cold. Never lay a phone on a pipe that has been hot.`,
     t`Exhaust gas kills without a smell. Every joint, drain and end belongs where none of it can come inside.`,
     t`The heater’s manual and local law come first.`,
   ],

@@ -16,7 +16,7 @@ export const words = {
     vents: t`Where the air openings are`,
     emergency: t`Emergency number`,
     service: t`Next service`,
-    fitter: t`Fitted by, phone`,
+    fitter: t`Fitted by: name and phone`,
   },
   card: {
     title: t`Air heater`,
@@ -30,7 +30,7 @@ export const words = {
     never: t`Never`,
     nevers: [
       t`in a closed space: garage, hall, tent, under a snow drift. The exhaust kills`,
-      t`while refuelling or at a filling station: off, and still, before the cap is opened`,
+      t`while refuelling or at a filling station: heater off, its after-run over, before the cap is opened`,
       t`with an opening or the exhaust covered, or things laid on the outlet`,
     ],
     alarm: t`CO alarm, headache, dizziness, sickness`,

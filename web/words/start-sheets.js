@@ -58,7 +58,7 @@ export const sheets = {
     },
     how: {
       rise_ppm: t`largest reading less the one outdoors. One meter read both: its growing part acts on the difference, its fixed part once in full, since it was zeroed in cold air and reads warm air`,
-      shown_rise_ppm: t`the same, where a reading inside is higher by more than its last digit`,
+      shown_rise_ppm: t`the same, where a reading inside is higher by more than its last digit, and by more than 1 ppm`,
       part_rise_ppm: t`the same, of a test that is not whole`,
       alarm_rise_ppm: t`largest reading less the one outdoors`,
       spare_test_min: t`last reading whose power is told, less 3/n hours at the least air change n`,

@@ -156,7 +156,11 @@ export const words = {
     expires: t`Alarm’s expiry date, from its back`,
     add: t`Add a sleeping space`,
     remove: t`Take away`,
-    states: [t`no date, or none that can be: not done`, t`expired: not done`, t`in date`],
+    states: [
+      t`no date, or none that can be: not done`,
+      t`expired: not done`,
+      t`in date, tomorrow too`,
+    ],
     none: t`No sleeping space told yet.`,
   },
   co: {

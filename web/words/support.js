@@ -12,7 +12,7 @@ export const words = {
   open: (open) =>
     open === 0
       ? t`All six lines read along their whole length.`
-      : t`${open} of 6 lines not read along their whole length: the face can be found too uneven, not even enough.`,
+      : t`${open} of 6 lines not read along their whole length: the face can be found too uneven, but never shown to be even enough.`,
   picture: t`The seal line from above: lines read are solid, lines still open dashed.`,
   widest: t`widest`,
   phone: t`With the phone instead`,

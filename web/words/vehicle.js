@@ -5,14 +5,14 @@ import { t } from '../language.js';
 export const words = {
   title: t`About the vehicle`,
   working: t`Slope it works on`,
-  workingWhy: t`Steepest slope the heater runs on; 0 where nothing is known.`,
+  workingWhy: t`Steepest slope the heater runs on. With 0 the answers hold for level ground only.`,
   lean: t`Lean on known level ground`,
-  leanWhy: t`How the rail or floor leans when the vehicle stands level. Assumed 0, to 1°, until it is read.`,
+  leanWhy: t`How the rail or floor leans when the vehicle stands level. Assumed 0, with a standard uncertainty of 1°, until it is read.`,
   heading: t`Direction of the part`,
   headingWhy: t`How well the part’s direction against the phone on the rail is known: by eye 5.`,
   fields: {
     heading_deg: t`standard uncertainty`,
-    lean_lengthwise_deg: t`lengthwise, head end up`,
+    lean_lengthwise_deg: t`lengthwise, phone’s top edge up`,
     lean_crosswise_deg: t`crosswise, left side up`,
     rake_deg: t`standard uncertainty`,
     working_lengthwise_deg: t`lengthwise`,
