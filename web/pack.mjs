@@ -103,7 +103,14 @@ ship('pkg/record.schema.json', JSON.stringify(schema));
 const sheet = transformSync(styles.map(source).join('\n'), { ...small, loader: 'css' }).code;
 ship('styles.css', sheet);
 const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;
-ship('index.html', replaced(page, links, '    <link rel="stylesheet" href="styles.css">\n'));
+// What the first screen waits for is asked for at once, not one round trip after the other.
+const parts = outputFiles.map(({ path }) => relative(out, path));
+const soon = [...parts.filter((path) => /^chunk-/.test(path)), 'pkg/plumbmark_phone.js']
+  .map((path) => `    <link rel="modulepreload" href="${path}">\n`)
+  .join('');
+const core = `    <link rel="preload" href="pkg/plumbmark_phone_bg.wasm" as="fetch" crossorigin>\n`;
+const one = `    <link rel="stylesheet" href="styles.css">\n${soon}${core}`;
+ship('index.html', replaced(page, links, one));
 
 const shipped = filesBelow(out).map((path) => relative('dist.new', path));
 const cached = ['./', ...shipped.filter((path) => path !== 'index.html')];

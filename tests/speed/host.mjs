@@ -14,15 +14,16 @@ const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 /** Serves `folder`; one connection is set up by two round trips (TCP, TLS 1.3), then shared, as by
  * HTTP/2: each answer waits one round trip, all of them share the width. */
 export async function slowHost(folder, { rtt_ms, bytes_per_s }) {
-  let line = Promise.resolve();
   let asked = false;
+  /** When the connection is free again. */
+  let free_ms = 0;
   let sent = 0;
   async function trickle(response, body) {
     for (let at = 0; at < body.length; at += CHUNK_BYTES) {
       const chunk = body.subarray(at, at + CHUNK_BYTES);
       // One chunk of each answer at a time.
-      line = line.then(() => wait((1000 * chunk.length) / bytes_per_s));
-      await line;
+      free_ms = Math.max(free_ms, performance.now()) + (1000 * chunk.length) / bytes_per_s;
+      await wait(free_ms - performance.now());
       response.write(chunk);
       sent += chunk.length;
     }

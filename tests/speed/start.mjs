@@ -39,8 +39,8 @@ async function opened(url, profile) {
 }
 
 /** Nothing in the cache, a slow network, a slow CPU. */
-export async function firstVisit() {
-  const host = await slowHost(DIST, SLOW);
+export async function firstVisit(dist = DIST) {
+  const host = await slowHost(dist, SLOW);
   const { browser, feed, first_ms } = await opened(host.url);
   const first_bytes = host.sent();
   const offline_ms = await browser.page.evaluate(() =>
@@ -73,9 +73,9 @@ function toFirstNumber() {
 }
 
 /** Visited before; then no network, a browser started anew, a slow CPU. */
-export async function offlineStart() {
+export async function offlineStart(dist = DIST) {
   const profile = mkdtempSync(join(tmpdir(), 'plumbmark-'));
-  const server = await serve();
+  const server = await serve({ dist });
   const before = await launch({ profile });
   await before.page.goto(server.url);
   await before.page.evaluate(() => navigator.serviceWorker.ready.then(() => {}));
