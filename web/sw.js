@@ -6,7 +6,7 @@ const FILES = ['./'];
 const CACHE = PREFIX + VERSION;
 
 addEventListener('install', (event) => {
-  const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }));
+  const fresh = FILES.map((file) => new Request(file, { cache: 'no-cache' }));
   event.waitUntil(caches.open(CACHE).then((cache) => cache.addAll(fresh)));
 });
 
