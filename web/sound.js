@@ -25,14 +25,19 @@ export const PATTERNS = {
 /** @type {AudioContext | null} */
 let audio = null;
 
-/** Makes sound possible; browsers allow it in a tap only. */
-export function unlock() {
+/** Takes what a first sound takes longest for, before a tap has to wait for it. */
+export function prepare() {
   try {
     audio ??= new AudioContext();
-    audio.resume();
   } catch {
     audio = null;
   }
+}
+
+/** Makes sound possible; browsers allow it in a tap only. */
+export function unlock() {
+  prepare();
+  audio?.resume();
 }
 
 /** @param {import('./types.js').Verdict} verdict */

@@ -83,6 +83,8 @@ export async function offlineStart(dist = DIST) {
   await before.close();
   await server.kill();
   const { browser, feed, first_ms } = await opened(server.url, profile);
+  // Nobody taps sooner.
+  await browser.page.waitForTimeout(1000);
   const number_ms = await browser.page.evaluate(toFirstNumber);
   feed.stop();
   await browser.close();

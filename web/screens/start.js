@@ -4,7 +4,7 @@ import { opening } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { LANGUAGES, nameOf } from '../locale.js';
 import { askPermission } from '../phone.js';
-import { unlock } from '../sound.js';
+import { prepare, unlock } from '../sound.js';
 import { frame } from './frame.js';
 
 /** @param {import('../context.js').Context} ctx */
@@ -28,7 +28,7 @@ export function start(ctx) {
       ctx.go('parts');
     });
   };
-  return frame(
+  const el = frame(
     ctx,
     'start',
     ctx.text.name,
@@ -54,4 +54,5 @@ export function start(ctx) {
       button(t.allow, 'allow', allow),
     ],
   );
+  return Object.assign(el, { enter: () => setTimeout(prepare, 300) });
 }
