@@ -13,7 +13,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build, buildSync, transformSync } from 'esbuild';
@@ -73,7 +73,7 @@ const source = (path) => readFileSync(join(web, path), 'utf8');
 /** @param {string} path @param {string} text */
 const ship = (path, text) => writeFileSync(join(out, path), text);
 
-const { outputFiles } = await build({
+const { outputFiles, metafile } = await build({
   ...small,
   entryPoints: [join(web, 'app.js')],
   bundle: true,
@@ -81,6 +81,7 @@ const { outputFiles } = await build({
   format: 'esm',
   outdir: out,
   plugins: [languages],
+  metafile: true,
   write: false,
 });
 for (const { path, text } of outputFiles)
@@ -104,8 +105,10 @@ const sheet = transformSync(styles.map(source).join('\n'), { ...small, loader: '
 ship('styles.css', sheet);
 const links = /( *<link rel="stylesheet" href="styles\/[a-z]+\.css">\n)+/;
 // What the first screen waits for is asked for at once, not one round trip after the other.
-const parts = outputFiles.map(({ path }) => relative(out, path));
-const soon = [...parts.filter((path) => /^chunk-/.test(path)), 'pkg/plumbmark_phone.js']
+const [, app] =
+  Object.entries(metafile.outputs).find(([path]) => basename(path) === 'app.js') ?? [];
+const parts = (app?.imports ?? []).filter(({ kind }) => kind === 'import-statement');
+const soon = [...parts.map(({ path }) => basename(path)), 'pkg/plumbmark_phone.js']
   .map((path) => `    <link rel="modulepreload" href="${path}">\n`)
   .join('');
 const core = `    <link rel="preload" href="pkg/plumbmark_phone_bg.wasm" as="fetch" crossorigin>\n`;

@@ -37,16 +37,6 @@ else
   cargo run --quiet --locked --release -p cost-host -- "$out/board" "$built/criterion"
   say ""
   say "- RAM, bytes: a gauge's window $(figure 'Window bytes'), all that it keeps with three limits $(figure 'plumbmark bytes'); the page's \`Live\` $(figure 'Live bytes')."
-  wasm=$(ls "$root"/web/dist/pkg/*.wasm 2>/dev/null | head -n 1)
-  if [ -n "$wasm" ]; then
-    say "- .wasm: $(wc -c <"$wasm") bytes, $(gzip -9c "$wasm" | wc -c) after gzip -9."
-    need_node >&2
-    need_packages "$root/tests/browser" >&2
-    paint=$(timeout 120 node paint.mjs | grep '^median') || paint="not measured: Chromium is missing, or the page did not start."
-    say "- Event to paint: $paint"
-  else
-    say "- .wasm and event to paint: not measured; the page is not built (sh web/build.sh)."
-  fi
   say ""
 fi
 

@@ -70,11 +70,10 @@ export async function anHour() {
   const cdp = await browser.context.newCDPSession(page);
   const up = upFor('back', 27.3);
   const send = (count) =>
-    page.evaluate(([count, a, angles]) => window.sendSamples(count, a, angles), [
-      count,
-      up.map((v) => G_M_S2 * v),
-      anglesOfUp(up),
-    ]);
+    page.evaluate(
+      ([count, a, angles]) => window.sendSamples(count, a, angles),
+      [count, up.map((v) => G_M_S2 * v), anglesOfUp(up)],
+    );
   await send(WARM_EVENTS);
   const before = { heap: await used(cdp), core: await coreBytes(cdp) };
   const reason = await send(EVENTS);

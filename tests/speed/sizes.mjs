@@ -4,8 +4,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 
-/** Loaded when first wanted, or not at all: the try-out, the other half, schemas, the single file. */
-const LATER = /^(panel|demo|plan)-|_(sheets|gauge)|schema|plumbmark\.html$/;
+/** Loaded when first wanted, or not at all: the try-out, the other half, other languages than English,
+ * schemas, the single file. */
+const LATER = /^(panel|demo|plan|more)-|^first-(?!en-)|_(sheets|gauge)|schema|plumbmark\.html$/;
 
 /** kB of the page in `dist`: first load, all of it, each module of the core. */
 export function sizes(dist) {
@@ -14,7 +15,8 @@ export function sizes(dist) {
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(dist.length + 1))
     .filter((path) => !path.startsWith('icons/'));
   const kb = (paths) =>
-    paths.reduce((sum, path) => sum + gzipSync(readFileSync(join(dist, path)), { level: 9 }).length, 0) / 1000;
+    paths.reduce((sum, path) => sum + gzipSync(readFileSync(join(dist, path)), { level: 9 }).length, 0) /
+    1000;
   const cores = files.filter((path) => path.endsWith('.wasm'));
   return {
     first_kb: kb(files.filter((path) => !LATER.test(path))),

@@ -9,6 +9,8 @@ import { slowHost } from './host.mjs';
 
 /** A cheap phone beside this machine. */
 const SLOWER = 4;
+/** What a reading is made of at 60 samples a second: 5 batches of 13. No page can be quicker. */
+export const READING_MS = Math.round((5 * 13 * 1000) / 60);
 /** An edge of a mobile network. */
 const SLOW = { rtt_ms: 400, bytes_per_s: 50_000 };
 
