@@ -123,6 +123,10 @@ step "page lint and format" sh -c "cd '$root/web' && biome check --error-on-warn
 step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome check --error-on-warnings"
 step "page markup" sh -c "cd '$root/web' && html-validate index.html"
 step "page types" sh -c "cd '$root/web' && tsc"
+for own in speed commands; do
+  step "lint and format of tests/$own" sh -c "cd '$root/tests/$own' && biome check --error-on-warnings"
+done
+step "documented commands" sh "$root/tests/commands/run.sh"
 counted "page in Chromium" node sh -c \
   "cd '$root/tests/browser' && exec node --test --test-reporter=tap --test-timeout=2700000 --test-concurrency=1 *.test.mjs"
 

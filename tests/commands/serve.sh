@@ -7,6 +7,7 @@ export PORT
 sh "$root/web/serve.sh" &
 server=$!
 trap 'kill "$server"' EXIT
+trap 'exit 1' INT TERM
 for _ in $(seq 150); do
   kill -0 "$server" || exit 1
   page=$(node -e "fetch('http://localhost:$PORT/').then((r) => r.text()).then(console.log, () => {})")
