@@ -59,7 +59,7 @@ const rows = [
     unit: 's',
     target: 1,
     ceiling: 5,
-    also: `${s(READING_MS)} of it the second of rest that a reading is made of`,
+    also: `${s(READING_MS).toFixed(1)} s of it the second of rest that a reading is made of`,
   },
   { what: '… without that second', value: s(offline.number_ms - READING_MS), unit: 's', target: 1 },
   {
