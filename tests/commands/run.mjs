@@ -12,13 +12,15 @@ import { FATES } from './table.mjs';
 const LONGEST_MS = 600_000;
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const steps = readFileSync(join(root, 'tests/run.sh'), 'utf8');
+/** Where cargo leaves the gauge, and where somebody's board would be. */
+const BUILT = process.env.CARGO_TARGET_DIR ?? 'core/gauge/target';
 const place = mkdtempSync(join(tmpdir(), 'plumbmark-'));
 
 /** @param {string} command @returns {string | undefined} why it failed */
 function ran(command) {
   const { status, stdout, stderr } = spawnSync('sh', ['-c', command], {
     cwd: root,
-    env: { ...process.env, PLACE: place },
+    env: { ...process.env, BUILT, PLACE: place },
     encoding: 'utf8',
     timeout: LONGEST_MS,
     killSignal: 'SIGTERM',

@@ -19,7 +19,7 @@ export const FATES = {
   },
   'sh core/gauge/build.sh': { run: true },
   'cp core/gauge/target/thumbv7em-none-eabihf/release/plumbmark-gauge.hex /media/$USER/MICROBIT/': {
-    as: 'cp "${CARGO_TARGET_DIR:-core/gauge/target}/thumbv7em-none-eabihf/release/plumbmark-gauge.hex" "$PLACE"',
+    as: 'cp "$BUILT/thumbv7em-none-eabihf/release/plumbmark-gauge.hex" "$PLACE"',
   },
   'probe-rs run --chip nRF52833_xxAA': { not: 'wants a board and a probe' },
   'sh tests/run.sh': { not: 'is what this is part of' },
