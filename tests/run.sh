@@ -119,6 +119,7 @@ step "sheets by another route" sh "$root/tests/plan_route/run.sh"
 step "Miri" sh "$root/tests/miri.sh"
 step "fuzzing" sh "$root/tests/fuzz/run.sh"
 step "page build" sh "$root/web/build.sh"
+step "page built again elsewhere: the same bytes" sh "$root/tests/same_bytes/run.sh" built
 step "page lint and format" sh -c "cd '$root/web' && biome check --error-on-warnings"
 step "browser tests' lint and format" sh -c "cd '$root/tests/browser' && biome check --error-on-warnings"
 step "page markup" sh -c "cd '$root/web' && html-validate index.html"

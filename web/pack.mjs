@@ -75,6 +75,8 @@ const ship = (path, text) => writeFileSync(join(out, path), text);
 
 const { outputFiles, metafile } = await build({
   ...small,
+  // The chunks' names are made of paths as seen from here: wherever the folder lies, the same.
+  absWorkingDir: web,
   entryPoints: [join(web, 'app.js')],
   bundle: true,
   splitting: true,
