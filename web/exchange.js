@@ -1,6 +1,4 @@
-// Files out and in.
-
-const LARGEST_BYTES = 256 * 1024;
+// Files out.
 
 /** Hands a file out: the system's send dialog on phones, a download elsewhere.
  * @param {string} name @param {string} type @param {string} content
@@ -25,20 +23,3 @@ export async function handOut(name, type, content) {
 /** @param {string} name @param {unknown} value */
 export const copyOut = (name, value) =>
   handOut(name, 'application/json', JSON.stringify(value, null, 2));
-
-/**
- * Reads a JSON file. Keys that would reach into prototypes are refused with the rest of what is
- * not known, by whoever takes the value.
- * @param {Blob} file
- * @param {{ tooLarge: string, notJson: string }} words
- * @returns {Promise<unknown>} throws a string for the user
- */
-export async function bringIn(file, words) {
-  if (file.size > LARGEST_BYTES) throw words.tooLarge;
-  const json = await file.text();
-  try {
-    return JSON.parse(json);
-  } catch {
-    throw words.notJson;
-  }
-}

@@ -74,7 +74,8 @@ function shapedBound(item, seen) {
   const line = { ...blankBound(''), ...item };
   if (!boundEntry(line.id)) throw wrong('bounds.id', faults.strange(String(line.id).slice(0, 40)));
   for (const field of Object.keys(item))
-    if (!(field in blankBound(''))) throw wrong(`${line.id}.${field}`, faults.notKnown);
+    if (!Object.hasOwn(blankBound(''), field))
+      throw wrong(`${line.id}.${field}`, faults.notKnown);
   for (const end of /** @type {const} */ (['low', 'high']))
     if (line[end] !== null && !Number.isFinite(line[end]))
       throw wrong(`${line.id}.${end}`, faults.number);

@@ -55,6 +55,8 @@ const UNITS = {
   percent: { metric: { label: '%' } },
 };
 
+export const UNIT_NAMES = Object.keys(UNITS);
+
 /** @param {string} unit @param {System} system @returns {Shown} */
 const shown = (unit, system) => (system === 'us' && UNITS[unit].us) || UNITS[unit].metric;
 

@@ -35,11 +35,17 @@ const COLUMNS = /** @type {const} */ ([
   'how',
 ]);
 
+/** Where a cell may begin for a spreadsheet, with what would make it a formula: at the start of a
+ * text, and where a program that splits by semicolons or tabs would split it. */
+const FORMULA = /(^|[;\t\r\n])(?=\s*[=+\-@＝＋－＠])/g;
+
 /** What a spreadsheet would read as a formula is led by an apostrophe. @param {unknown} value */
 function cell(value) {
   if (value === null || value === undefined) return '';
   if (typeof value === 'number') return String(value);
-  const text = /^[=+\-@\t\r]/.test(String(value)) ? `'${value}` : String(value);
+  const text = String(value)
+    .replace(FORMULA, "$1'")
+    .replace(/^(?=[\t\r])/, "'");
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

@@ -3,6 +3,7 @@
 // taken in: it is worked out anew.
 
 import lists from '../pkg/catalogue.js';
+import { UNIT_NAMES } from '../plan/units.js';
 
 /** @typedef {Record<string, any>} Schema */
 
@@ -10,8 +11,14 @@ import lists from '../pkg/catalogue.js';
 const LONGEST_TEXT = 8000;
 /** @param {number} [longest] @returns {Schema} */
 const text = (longest = LONGEST_TEXT) => ({ type: 'string', maxLength: longest });
-const when = { type: 'string', maxLength: 40 };
+/** As the page writes it; empty where nothing was typed yet. */
+const when = {
+  type: 'string',
+  pattern: '^([0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}([.][0-9]{1,3})?Z)?$',
+};
 const number = { type: 'number' };
+/** A half-width, or U. */
+const width = { type: 'number', minimum: 0 };
 const whole = { type: 'integer', minimum: 0 };
 const eightDigits = { type: 'string', pattern: '^[0-9A-F]{8}$' };
 const flag = { type: 'boolean' };
@@ -19,6 +26,8 @@ const flag = { type: 'boolean' };
 const orNull = (schema) => ({ ...schema, type: [schema.type, 'null'] });
 /** @param {Schema} items @param {number} maxItems @returns {Schema} */
 const list = (items, maxItems) => ({ type: 'array', items, maxItems });
+/** Of core's own lists, so that no page meets a name that it has no word for. @param {readonly string[]} names */
+const named = (names) => ({ enum: [...names] });
 /** Every one of these and no other, but for those that may be left out.
  * @param {Record<string, Schema>} properties @param {Record<string, Schema>} [optional]
  * @returns {Schema} */
@@ -33,6 +42,11 @@ const map = (values) => ({ type: 'object', additionalProperties: values, maxProp
 
 const tick = object(
   { who: text(), at: when, reason: text(), photo: orNull(whole) },
+  { before_stop: flag },
+);
+/** Of the first start, where no photo is taken. */
+const mark = object(
+  { who: text(), at: when, reason: text(), photo: { type: 'null' } },
   { before_stop: flag },
 );
 const row = object({ typed: map(text()), half: map(text()) });
@@ -51,12 +65,13 @@ const stop = object({
   what: text(40),
   auto: flag,
   at: when,
-  done: map(tick),
+  done: map(mark),
   timers: map(timer),
   readings: orNull(object({ co: list(row, 200), started: map(text()) })),
   went_on: orNull(object({ who: text(), why: text(), found: text(), at: when })),
 });
-const measured = object({ name: text(120), value: number, u: number, unit: text(20) });
+const unit = named(UNIT_NAMES);
+const measured = object({ name: text(120), value: number, u: width, unit });
 const baseline = object({ who: text(), at: when, lines: list(measured, 200) });
 const entry = object(
   {
@@ -70,7 +85,7 @@ const entry = object(
     changed_at: when,
   },
   {
-    skipped: map(tick),
+    skipped: map(mark),
     stops: list(stop, 200),
     timers: map(timer),
     baselines: list(baseline, 200),
@@ -111,8 +126,6 @@ const fact = object({
   photo: orNull(whole),
 });
 const degrees = map(orNull(number));
-/** Of core's own lists, so that no page meets a name that it has no word for. @param {readonly string[]} names */
-const named = (names) => ({ enum: [...names] });
 const verdicts = named(lists.verdicts);
 const bases = named(lists.bases);
 const captured = object({
@@ -206,8 +219,8 @@ const beforeRow = object({
   id: text(120),
   what: text(),
   value: number,
-  u: number,
-  unit: text(20),
+  u: width,
+  unit,
   at: orNull(when),
 });
 const job = object({

@@ -12,7 +12,8 @@ function typeOf(value) {
   if (value === null) return 'null';
   if (Array.isArray(value)) return 'array';
   if (Number.isInteger(value)) return 'integer';
-  return typeof value;
+  // JSON has no infinity; 1e999 becomes one.
+  return typeof value === 'number' && !Number.isFinite(value) ? 'no number' : typeof value;
 }
 
 /** @param {Schema} schema @param {unknown} value */

@@ -3,6 +3,7 @@
 // and captured.
 
 import { checkSet } from '../plan/limit-set.js';
+import { readJson } from '../json.js';
 import { words } from '../words/record.js';
 import { checksum } from './canonical.js';
 import { schema, FORMAT, VERSION } from './schema.js';
@@ -15,15 +16,10 @@ import { putJob } from './whole-job.js';
 const LARGEST_BYTES = 64 * 1024 * 1024;
 
 /** @param {Blob} file @returns {Promise<any>} */
-async function parsed(file) {
-  if (file.size > LARGEST_BYTES) throw new Error(words.tooLarge);
-  const json = await file.text();
-  try {
-    return JSON.parse(json);
-  } catch {
-    throw new Error(words.notJson);
-  }
-}
+const parsed = (file) =>
+  readJson(file, LARGEST_BYTES, words).catch((said) => {
+    throw new Error(said);
+  });
 
 /** @param {string} base64 */
 function jpeg(base64) {
@@ -39,18 +35,31 @@ function jpeg(base64) {
   return new Blob([bytes], { type: 'image/jpeg' });
 }
 
-/** Each number of a photo must be one that is there. @param {any} record */
-function photosAreThere(record) {
-  const ids = new Set(record.photos.map((/** @type {any} */ p) => p.id));
-  if (ids.size !== record.photos.length) throw new Error(words.badPhoto);
-  const used = [
-    ...record.captures.flatMap((/** @type {any} */ c) => [...c.photos, c.photo]),
-    ...record.entries.flatMap((/** @type {any} */ e) => [
+/** Each number of a photo must be that of one that is there, a lower end's where it shows that.
+ * @param {any} record */
+function photosAreThere({ photos, captures, entries }) {
+  const ends = new Map(photos.map((/** @type {any} */ p) => [p.id, p.sheet === 'lower_end']));
+  if (ends.size !== photos.length) throw new Error(words.badPhoto);
+  const shown = [
+    ...captures.flatMap((/** @type {any} */ c) => c.photos),
+    ...entries.flatMap((/** @type {any} */ e) => [
       ...e.photos,
       ...Object.values(e.ticks).map((t) => /** @type {any} */ (t).photo),
     ]),
   ];
-  if (used.some((id) => id !== null && !ids.has(id))) throw new Error(words.badPhoto);
+  /** @param {any[]} ids @param {boolean} end */
+  const all = (ids, end) => ids.every((id) => id === null || ends.get(id) === end);
+  const lower = captures.map((/** @type {any} */ c) => c.photo);
+  if (!all(shown, false) || !all(lower, true)) throw new Error(words.badPhoto);
+}
+
+/** What is kept by its key would be lost to the next of the same. @param {any[]} entries */
+function entriesOnce(entries) {
+  const keys = new Set();
+  for (const [i, { key }] of entries.entries()) {
+    if (keys.has(key)) throw new Error(`record.entries[${i}].key: is there twice`);
+    keys.add(key);
+  }
 }
 
 /** What a file holds, and whether its sum is right. An error says what is wrong.
@@ -61,6 +70,7 @@ export async function readRecord(ctx, file) {
   if (record.version > VERSION) throw new Error(words.newer);
   shaped(schema, record, 'record');
   photosAreThere(record);
+  entriesOnce(record.entries);
   if (record.limits !== null) checkSet(ctx, record.limits);
   const { sha256, ...rest } = record;
   return { record, sound: (await checksum(rest)) === sha256 };

@@ -2,13 +2,16 @@
 // field that it names, and nothing typed is lost.
 
 import { button, h } from '../dom.js';
-import { bringIn, copyOut } from '../exchange.js';
+import { copyOut } from '../exchange.js';
 import { FieldError, Fields } from '../fields.js';
+import { readJson } from '../json.js';
 import { asKept, asRead } from '../own-words.js';
 import { lengthFromField, lengthToField } from '../units.js';
 import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
 import { words as t } from '../words/limit-lines.js';
+
+const LARGEST_BYTES = 256 * 1024;
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').LimitSet} LimitSet */
@@ -211,7 +214,7 @@ export function limits(ctx) {
       const chosen = file.files?.[0];
       if (!chosen) return;
       try {
-        form.fill(checkSet(ctx, await bringIn(chosen, t)));
+        form.fill(checkSet(ctx, await readJson(chosen, LARGEST_BYTES, t)));
         tell(t.replaced);
       } catch (error) {
         tell(error instanceof Error ? t.refused(error.message) : String(error));

@@ -9,6 +9,8 @@ import { parseTrace, replay } from './replay.js';
 /** @typedef {import('../context.js').Context} Context */
 
 const STEP_DEG = 4;
+/** Hours of a recording. */
+const LARGEST_BYTES = 16 * 1024 * 1024;
 const PLACES = /** @type {const} */ (['part', 'table', 'rail']);
 
 /** @param {Context} ctx @param {() => void} leave */
@@ -32,6 +34,7 @@ export function mountTryout(ctx, leave) {
       const chosen = file.files?.[0];
       if (!chosen) return;
       try {
+        if (chosen.size > LARGEST_BYTES) throw new Error('size');
         const rows = parseTrace(await chosen.text());
         phone.stop();
         state.textContent = t.tracePlaying;

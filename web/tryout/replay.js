@@ -12,7 +12,8 @@ export function parseTrace(csv) {
   if (at.includes(-1)) throw new Error('columns');
   const rows = lines.map((line) => {
     const cells = line.split(',');
-    const [t_ms, x, y, z] = at.map((i) => Number(cells[i]));
+    // An empty cell is no zero.
+    const [t_ms, x, y, z] = at.map((i) => Number(cells[i]?.trim() || NaN));
     return { t_ms, a: /** @type {[number, number, number]} */ ([x / 1000, y / 1000, z / 1000]) };
   });
   const sound = rows.every(

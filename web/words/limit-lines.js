@@ -36,6 +36,7 @@ export const words = {
   notANumber: t`Enter a number, such as 12 or 12.5, or leave it empty.`,
   tooLarge: t`This file is too large for a limit set; nothing was changed.`,
   notJson: t`This file is not JSON; nothing was changed.`,
+  twice: t`Something stands twice in this file; nothing was changed.`,
   /** @param {string} why */
   refused: (why) => {
     const reason = why.replace(/\.$/, '');

@@ -65,6 +65,7 @@ export const words = {
   },
   tooLarge: t`This file is too large for a record.`,
   notJson: t`This file is no record: it is cut short, or no JSON.`,
+  twice: t`This file is no record: something in it stands twice.`,
   notRecord: t`This file is no record of this page.`,
   newer: t`This record was written by a newer version of the page. Update the page first.`,
   photoGone: t`seen on a photo that was lost with the browser’s storage`,
