@@ -1,5 +1,5 @@
-// A whole job on one phone, from the first open to the paper, with no request but to the page's own
-// origin.
+// A whole job on one phone, from the first open to the paper, with nothing sent: requests to the
+// page's own origin alone, none with a body, no socket, nothing that the policy had to stop.
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
@@ -41,6 +41,14 @@ test('a whole job, from the first open to the paper', { timeout: 240_000 }, asyn
   const { page } = b;
   page.setDefaultTimeout(10_000);
   const requests = collectRequests(b.context);
+  const sent = [];
+  b.context.on('request', (r) => (r.method() !== 'GET' || r.postData()) && sent.push(`${r.method()} ${r.url()}`));
+  page.on('websocket', (socket) => sent.push(socket.url()));
+  // Kept over a reload: by the test, not by the page.
+  await page.exposeFunction('policyBroken', (what) => sent.push(what));
+  await page.addInitScript(() =>
+    addEventListener('securitypolicyviolation', (e) => window.policyBroken(`${e.effectiveDirective} ${e.blockedURI}`)),
+  );
   await page.goto(server.url);
   await wholeJob(page);
 
@@ -77,5 +85,6 @@ test('a whole job, from the first open to the paper', { timeout: 240_000 }, asyn
   assert.ok(requests.length > 5);
   const elsewhere = requests.filter((url) => new URL(url).origin !== new URL(server.url).origin);
   assert.deepEqual(elsewhere, []);
+  assert.deepEqual(sent, []);
   assert.deepEqual(b.faults, []);
 });
