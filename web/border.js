@@ -33,6 +33,9 @@ const LINE_FLAGS = ['at_limit_allowed', 'holds_in_operation'];
 const LINE_TEXTS = ['source', 'vehicles', 'reason'];
 const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUMBERS];
 
+/** What stands where a name was expected: not every value can be made a text. @param {unknown} name */
+export const shown = (name) => (typeof name === 'string' ? name.slice(0, 40) : typeof name);
+
 /**
  * @param {readonly string[]} list
  * @param {unknown} name
@@ -40,7 +43,7 @@ const LINE_FIELDS = ['check', 'basis', ...LINE_TEXTS, ...LINE_FLAGS, ...LINE_NUM
  */
 function code(list, name, field) {
   const found = list.indexOf(/** @type {string} */ (name));
-  if (found < 0) throw new Error(`${field}: ${faults.strange(String(name).slice(0, 40))}`);
+  if (found < 0) throw new Error(`${field}: ${faults.strange(shown(name))}`);
   return found;
 }
 

@@ -46,8 +46,9 @@ export const languages = {
       path: path.slice(6),
       namespace: 'words',
     }));
+    // Not by where the folder lies: a path that is no file's own goes into the names of scripts.
     build.onResolve({ filter: /\.js\?\w+$/, namespace: 'words' }, ({ path }) => ({
-      path: join(web, path),
+      path: path.replace('./', ''),
       namespace: 'said',
     }));
     build.onLoad({ filter: /./, namespace: 'words' }, ({ path }) => {
@@ -56,7 +57,7 @@ export const languages = {
     });
     build.onLoad({ filter: /./, namespace: 'said' }, ({ path }) => {
       const [file, language] = path.split('?');
-      return { contents: inLanguage(relative(web, file), language), resolveDir: dirname(file) };
+      return { contents: inLanguage(file, language), resolveDir: join(web, dirname(file)) };
     });
     build.onLoad({ filter: /\/(text|words\/[\w-]+)\.js$/ }, ({ path }) => {
       const catalogue = relative(web, path);

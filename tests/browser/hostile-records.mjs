@@ -49,20 +49,21 @@ export function refusedRecords(json) {
     [
       'a unit that nobody has',
       inJob({ before: before({ unit: 'constructor' }) }),
-      /checks\[0\]\.unit: is not known$/,
+      /checks\[0\]\.unit: .constructor. is not known$/,
     ],
-    ['a negative U', inJob({ before: before({ u: -1 }) }), /checks\[0\]\.u: is below 0$/],
+    ['a negative U', inJob({ before: before({ u: -1 }) }), /checks\[0\]\.u: it is below 0$/],
     [
       'constructor',
       inJob({ constructor: { prototype: { a: 1 } } }),
-      /^record\.job\.constructor: is not known$/,
+      /^record\.job\.constructor: /,
     ],
-    ['a time that is none', inJob({ changed_at: 'zzz' }), /^record\.job\.changed_at: has another form$/],
+    ['a time that is none', inJob({ changed_at: 'zzz' }), /^record\.job\.changed_at: it has another form$/],
     ['a tick in a skipped step', inEntry({ skipped: { co: tick } }), /skipped\.co\.photo: null is expected$/],
+    ['a name that can’t be a text', inEntry({ system: { toString: 1 } }), /system: .object. is not known$/],
     [
       'two entries of one sheet',
       changed({ entries: [support, support] }),
-      /^record\.entries\[1\]\.key: is there twice$/,
+      /^record\.entries\[1\]\.key: there are two of it/,
     ],
     ['a photo that is not there', inEntry({ photos: [9] }), exactly(words.badPhoto)],
     [
@@ -92,7 +93,7 @@ export function refusedRecords(json) {
     [
       'limits with __proto__',
       JSON.stringify({ ...sound, limits: 1 }).replace('"limits":1', '"limits":{"__proto__":{}}'),
-      /^__proto__: /,
+      /^record\.limits\.__proto__: /,
     ],
   ];
 }

@@ -43,6 +43,7 @@ export const REFUSED = [
   ['a __proto__ key', GOOD.replace('{', '{"__proto__":{"name":"x"},'), /__proto__/],
   ['a __proto__ key in a line', GOOD.replace('[{', '[{"__proto__":{"low_deg":1},'), /__proto__/],
   ['a check named __proto__', withLine({ check: '__proto__' }), /lines\.check.*__proto__/],
+  ['a basis that can’t be a text', withLine({ basis: { toString: 1 } }), /pump_outlet\.basis.*object/],
   ['constructor in a bound', withBound({ constructor: {} }), /duct_loss_pa\.constructor/],
   ['a bound’s __proto__', GOOD.replace('[{"id"', '[{"__proto__":{},"id"'), /duct_loss_pa\.__proto__/],
   ['a name twice', GOOD.replace('"lines"', '"name":"","lines"'), t.twice],

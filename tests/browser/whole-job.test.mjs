@@ -42,12 +42,17 @@ test('a whole job, from the first open to the paper', { timeout: 240_000 }, asyn
   page.setDefaultTimeout(10_000);
   const requests = collectRequests(b.context);
   const sent = [];
-  b.context.on('request', (r) => (r.method() !== 'GET' || r.postData()) && sent.push(`${r.method()} ${r.url()}`));
+  b.context.on(
+    'request',
+    (r) => (r.method() !== 'GET' || r.postData()) && sent.push(`${r.method()} ${r.url()}`),
+  );
   page.on('websocket', (socket) => sent.push(socket.url()));
   // Kept over a reload: by the test, not by the page.
   await page.exposeFunction('policyBroken', (what) => sent.push(what));
   await page.addInitScript(() =>
-    addEventListener('securitypolicyviolation', (e) => window.policyBroken(`${e.effectiveDirective} ${e.blockedURI}`)),
+    addEventListener('securitypolicyviolation', (e) =>
+      window.policyBroken(`${e.effectiveDirective} ${e.blockedURI}`),
+    ),
   );
   await page.goto(server.url);
   await wholeJob(page);

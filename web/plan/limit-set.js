@@ -1,6 +1,7 @@
 // A whole limit set as typed or brought in: its shape, its angles, its other limits, what stands
 // beside them. Core judges; the words here only say what it found, "line.field: what to do".
 
+import { shown } from '../border.js';
 import { text } from '../text.js';
 import { guide as t } from '../words/limits.js';
 import { boundEntry, catalogue } from './model.js';
@@ -72,10 +73,9 @@ function shapedBound(item, seen) {
   if (typeof item !== 'object' || item === null || Array.isArray(item))
     throw wrong('bounds.object', faults.object);
   const line = { ...blankBound(''), ...item };
-  if (!boundEntry(line.id)) throw wrong('bounds.id', faults.strange(String(line.id).slice(0, 40)));
+  if (!boundEntry(line.id)) throw wrong('bounds.id', faults.strange(shown(line.id)));
   for (const field of Object.keys(item))
-    if (!Object.hasOwn(blankBound(''), field))
-      throw wrong(`${line.id}.${field}`, faults.notKnown);
+    if (!Object.hasOwn(blankBound(''), field)) throw wrong(`${line.id}.${field}`, faults.notKnown);
   for (const end of /** @type {const} */ (['low', 'high']))
     if (line[end] !== null && !Number.isFinite(line[end]))
       throw wrong(`${line.id}.${end}`, faults.number);
@@ -92,7 +92,7 @@ function checkedBounds(ctx, bounds) {
   return bounds.map((item) => {
     const line = shapedBound(item, seen);
     if (!ctx.engine.catalogue.bases.includes(line.basis))
-      throw wrong(`${line.id}.basis`, faults.strange(String(line.basis).slice(0, 40)));
+      throw wrong(`${line.id}.basis`, faults.strange(shown(line.basis)));
     const found = boundTrouble(ctx, line);
     if (found) throw wrong(`${line.id}.${found.field}`, troubleWords(ctx, line.id, found));
     return line;

@@ -1,6 +1,7 @@
 // Whether a value has the shape that a schema asks for: the part of JSON Schema that ./schema.js
 // uses. An error names the place.
 
+import { shown } from '../border.js';
 import { text } from '../text.js';
 
 /** @typedef {import('./schema.js').Schema} Schema */
@@ -28,8 +29,7 @@ function isType(schema, value) {
 function own(schema, value) {
   if (!isType(schema, value)) return faults.expected([schema.type].flat().join(' / '));
   if ('const' in schema && value !== schema.const) return faults.expected(schema.const);
-  if (schema.enum && !schema.enum.includes(value))
-    return faults.strange(String(value).slice(0, 40));
+  if (schema.enum && !schema.enum.includes(value)) return faults.strange(shown(value));
   if (typeof value === 'string') {
     if (value.length > (schema.maxLength ?? Infinity)) return faults.tooLong;
     if (schema.pattern && !new RegExp(schema.pattern).test(value)) return faults.otherForm;

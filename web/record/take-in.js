@@ -4,6 +4,7 @@
 
 import { checkSet } from '../plan/limit-set.js';
 import { readJson } from '../json.js';
+import { text } from '../text.js';
 import { words } from '../words/record.js';
 import { checksum } from './canonical.js';
 import { schema, FORMAT, VERSION } from './schema.js';
@@ -57,7 +58,7 @@ function photosAreThere({ photos, captures, entries }) {
 function entriesOnce(entries) {
   const keys = new Set();
   for (const [i, { key }] of entries.entries()) {
-    if (keys.has(key)) throw new Error(`record.entries[${i}].key: is there twice`);
+    if (keys.has(key)) throw new Error(`record.entries[${i}].key: ${text.faults.repeated}`);
     keys.add(key);
   }
 }
