@@ -7,7 +7,7 @@ import { listen } from './phone.js';
 import { allChecks, worstFirst } from './sentences.js';
 import { play } from './sound.js';
 import { text } from './text.js';
-import { version } from './version.js';
+import { version, wholeVersion } from './version.js';
 import { keepAwake, letSleep } from './wake.js';
 
 /** @typedef {import('./types.js').Capture} Capture */
@@ -29,6 +29,7 @@ const START = { name: 'start', params: {} };
 export class Context extends Keeping {
   text = text;
   version = version;
+  wholeVersion = wholeVersion;
   /** @type {import('./types.js').LimitSet} */ limits;
   /** @type {import('./types.js').Placement | null} */ placement = null;
   /** Which way each part points against the phone on the rail. @type {Record<string, string>} */

@@ -1,8 +1,7 @@
 // Packs the page into dist/: the modules as one script, the try-out's apart, since most never load
-// it; the styles as one sheet; the version made of what is in them; the service worker's list; and
-// beside all that the page as one file.
+// it; the styles as one sheet; the service worker's list; beside all that the page as one file; the
+// version, made of what is in all of them; the sum of each.
 
-import { createHash } from 'node:crypto';
 import {
   cpSync,
   mkdirSync,
@@ -20,6 +19,7 @@ import { build, buildSync, transformSync } from 'esbuild';
 import { replaced, small } from './pack-common.mjs';
 import { pageAsFile } from './pack-file.mjs';
 import { ALL, languages, noScript } from './pack-languages.mjs';
+import { sha256, sumsOf } from './pack-sums.mjs';
 import { schema } from './record/schema.js';
 
 const web = dirname(fileURLToPath(import.meta.url));
@@ -35,12 +35,6 @@ function filesBelow(folder) {
 
 /** @param {string} folder @param {RegExp} kind */
 const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
-const modules = [
-  ...readdirSync(web).filter((name) => name.endsWith('.js') && name !== 'types.js'),
-  ...['screens', 'plan', 'record', 'words', 'drawings', 'tryout', 'file', 'pkg'].flatMap((folder) =>
-    from(folder, /\.js$/),
-  ),
-];
 // In the order that the page names them: later rules win.
 const page = replaced(
   readFileSync(join(web, 'index.html'), 'utf8'),
@@ -54,12 +48,8 @@ const copied = [
   ...from('icons', /\.(png|svg)$/),
   ...from('pkg', /(\.wasm|schema\.json)$/),
 ];
-const translated = from('languages', /\.po$/);
-
-const hash = createHash('sha256');
-for (const path of [...modules, ...translated, ...styles, ...copied].sort())
-  hash.update(path).update(readFileSync(join(web, path)));
-const version = `${number}+${hash.digest('hex').slice(0, 12)}`;
+/** What stands for the version until it is known. */
+const UNBUILT = 'unbuilt';
 
 const out = join(web, 'dist.new');
 rmSync(out, { recursive: true, force: true });
@@ -86,8 +76,7 @@ const { outputFiles, metafile } = await build({
   metafile: true,
   write: false,
 });
-for (const { path, text } of outputFiles)
-  ship(relative(out, path), text.replaceAll('unbuilt', version));
+for (const { path, text } of outputFiles) ship(relative(out, path), text);
 // The core's own scripts are loaded by their addresses, again after a trap.
 const cores = ['pkg/plumbmark_phone', 'pkg/plumbmark_sheets', 'pkg/plumbmark_gauge'];
 for (const core of cores) {
@@ -117,14 +106,24 @@ const core = `    <link rel="preload" href="pkg/plumbmark_phone_bg.wasm" as="fet
 const one = `    <link rel="stylesheet" href="styles.css">\n${soon}${core}`;
 ship('index.html', replaced(page, links, one));
 
-const shipped = filesBelow(out).map((path) => relative('dist.new', path));
+const shipped = filesBelow(out)
+  .map((path) => relative('dist.new', path))
+  .sort();
 const cached = ['./', ...shipped.filter((path) => path !== 'index.html')];
-const worker = replaced(source('sw.js'), "'unbuilt'", `'${version}'`);
-const listed = replaced(worker, "['./']", JSON.stringify(cached));
-ship('sw.js', listed);
+ship('sw.js', replaced(source('sw.js'), "['./']", JSON.stringify(cached)));
 shipped.push('sw.js');
 const AS_FILE = 'plumbmark.html';
-ship(AS_FILE, await pageAsFile({ page, sheet, version }));
+const asFile = (/** @type {string} */ version) => pageAsFile({ page, sheet, version });
+ship(AS_FILE, await asFile(UNBUILT));
+
+// No file can hold its own sum: the version is that of all files as they are without one.
+const version = `${number}+${sha256(sumsOf(out, [...shipped, AS_FILE]))}`;
+for (const path of shipped.filter((path) => path.endsWith('.js'))) {
+  const text = readFileSync(join(out, path), 'utf8');
+  if (text.includes(UNBUILT)) ship(path, text.replaceAll(UNBUILT, version));
+}
+ship(AS_FILE, await asFile(version));
+ship('SHA256SUMS', sumsOf(out, [...shipped, AS_FILE]));
 
 rmSync(join(web, 'dist'), { recursive: true, force: true });
 renameSync(out, join(web, 'dist'));

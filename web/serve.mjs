@@ -14,11 +14,13 @@ export const TYPES = {
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
   '.json': 'application/json',
+  // The list of sums.
+  '': 'text/plain; charset=utf-8',
 };
 
 /** The same policy stands in index.html, for hosts that send no headers; a test compares them. */
 export const PAGE_POLICY =
-  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sw";
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sw";
 
 export const HEADERS = {
   'Content-Security-Policy': `${PAGE_POLICY}; frame-ancestors 'none'`,

@@ -2,6 +2,7 @@
 // and a browser agrees that it can be installed.
 
 import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join, relative, sep } from 'node:path';
@@ -136,9 +137,52 @@ test('the service worker lists what the folder holds', () => {
   const held = readdirSync(DIST, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(DIST, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    // The page as one file is for taking away.
-    .filter((path) => !['sw.js', 'index.html', 'plumbmark.html'].includes(path));
+    // The page as one file is for taking away, the sums for checking a copy.
+    .filter((path) => !['sw.js', 'index.html', 'plumbmark.html', 'SHA256SUMS'].includes(path));
   assert.deepEqual(listed.toSorted(), ['./', ...held].toSorted());
+});
+
+describe('what is shipped', () => {
+  const sha256 = (content) => createHash('sha256').update(content).digest('hex');
+  const file = (path) => readFileSync(join(DIST, path));
+  const sums = file('SHA256SUMS').toString();
+  const lines = sums
+    .trim()
+    .split('\n')
+    .map((line) => line.split('  '));
+
+  test('every file stands in SHA256SUMS with its sum', () => {
+    const held = readdirSync(DIST, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => relative(DIST, join(entry.parentPath, entry.name)).split(sep).join('/'))
+      .filter((path) => path !== 'SHA256SUMS');
+    assert.deepEqual(
+      lines.map(([, path]) => path),
+      held.toSorted(),
+    );
+    for (const [sum, path] of lines) assert.equal(sha256(file(path)), sum, path);
+  });
+
+  test('the version is the sum of all that, as it is without one; the page shows it whole', async (t) => {
+    const { page } = await open(t);
+    await tap(page, 'settings');
+    const [version] = (await page.textContent('[data-name="version"]')).match(/\d+\.\d+\.\d+\+[0-9a-f]{64}/);
+    const script = /(?<=<script type="module">)[^]*?(?=<\/script>)/;
+    const known = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+    const without = ([, path]) => {
+      const content = file(path);
+      if (!/\.(js|html)$/.test(path)) return sha256(content);
+      const text = content.toString().replaceAll(version, 'unbuilt');
+      if (path !== 'plumbmark.html') return sha256(text);
+      // The policy in it knows the script by its hash.
+      return sha256(text.replace(known(content.toString().match(script)[0]), known(text.match(script)[0])));
+    };
+    const all = lines.map((line) => `${without(line)}  ${line[1]}\n`).join('');
+    assert.equal(version.split('+')[1], sha256(all));
+    await page.goBack();
+    await page.waitForSelector('[data-screen="start"]');
+    assert.ok((await page.textContent('[data-screen="start"]')).includes(version.slice(0, -52)));
+  });
 });
 
 describe('installing', () => {

@@ -52,11 +52,7 @@ export function refusedRecords(json) {
       /checks\[0\]\.unit: .constructor. is not known$/,
     ],
     ['a negative U', inJob({ before: before({ u: -1 }) }), /checks\[0\]\.u: it is below 0$/],
-    [
-      'constructor',
-      inJob({ constructor: { prototype: { a: 1 } } }),
-      /^record\.job\.constructor: /,
-    ],
+    ['constructor', inJob({ constructor: { prototype: { a: 1 } } }), /^record\.job\.constructor: /],
     ['a time that is none', inJob({ changed_at: 'zzz' }), /^record\.job\.changed_at: it has another form$/],
     ['a tick in a skipped step', inEntry({ skipped: { co: tick } }), /skipped\.co\.photo: null is expected$/],
     ['a name that can’t be a text', inEntry({ system: { toString: 1 } }), /system: .object. is not known$/],

@@ -35,17 +35,16 @@ const COLUMNS = /** @type {const} */ ([
   'how',
 ]);
 
-/** Where a cell may begin for a spreadsheet, with what would make it a formula: at the start of a
- * text, and where a program that splits by semicolons or tabs would split it. */
-const FORMULA = /(^|[;\t\r\n])(?=\s*[=+\-@＝＋－＠])/g;
+/** What makes a cell a formula: at the start of a text, and behind a sign by which another program
+ * may split the line. */
+const AT_START = /^(?=\s*[=+\-@＝＋－＠]|[\t\r])/;
+const BEHIND = /[;\t\r\n](?=\s*[=+\-@＝＋－＠])/g;
 
 /** What a spreadsheet would read as a formula is led by an apostrophe. @param {unknown} value */
 function cell(value) {
   if (value === null || value === undefined) return '';
   if (typeof value === 'number') return String(value);
-  const text = String(value)
-    .replace(FORMULA, "$1'")
-    .replace(/^(?=[\t\r])/, "'");
+  const text = String(value).replace(BEHIND, "$&'").replace(AT_START, "'");
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

@@ -48,6 +48,11 @@ export function settings(ctx) {
         'row',
       ),
       h('p', { class: 'source' }, kept),
+      h(
+        'p',
+        { class: 'source', 'data-name': 'version' },
+        `${ctx.text.start.version} ${ctx.wholeVersion}`,
+      ),
     ],
     [button(t.done, 'done', () => history.back())],
   );
