@@ -142,6 +142,14 @@ test('the service worker lists what the folder holds', () => {
   assert.deepEqual(listed.toSorted(), ['./', ...held].toSorted());
 });
 
+test('what is told of security names tests that there are', () => {
+  const told = readFileSync(join(DIST, '../SECURITY.md'), 'utf8');
+  const named = [...told.matchAll(/`([\w-]+\.test\.mjs|(?:tests|web)\/[\w./-]+)`/g)].map(([, path]) => path);
+  assert.ok(named.length > 20);
+  for (const path of named.filter((path) => !path.startsWith('web/dist')))
+    assert.ok(existsSync(join(DIST, '../..', path.includes('/') ? path : `tests/browser/${path}`)), path);
+});
+
 describe('what is shipped', () => {
   const sha256 = (content) => createHash('sha256').update(content).digest('hex');
   const file = (path) => readFileSync(join(DIST, path));
@@ -167,7 +175,7 @@ describe('what is shipped', () => {
     const { page } = await open(t);
     await tap(page, 'settings');
     const [version] = (await page.textContent('[data-name="version"]')).match(/\d+\.\d+\.\d+\+[0-9a-f]{64}/);
-    const script = /(?<=<script type="module">)[^]*?(?=<\/script>)/;
+    const script = /(?<=<script type="module">)[\s\S]*?(?=<\/script>)/;
     const known = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
     const without = ([, path]) => {
       const content = file(path);

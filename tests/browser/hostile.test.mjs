@@ -3,7 +3,7 @@
 
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
@@ -12,6 +12,8 @@ import { readJson } from '../../web/json.js';
 import { csvOf } from '../../web/record/csv.js';
 import { schema } from '../../web/record/schema.js';
 import { parseTrace } from '../../web/tryout/replay.js';
+import { text } from '../../web/text.js';
+import { words as gaugeWords } from '../../web/words/gauge.js';
 import { words } from '../../web/words/record.js';
 import { mutations, refusedRecords } from './hostile-records.mjs';
 import { serve, tap } from './harness.mjs';
@@ -158,6 +160,47 @@ test('mutations of a record: refused by name with nothing changed, or taken in b
   }
   assert.ok(taken >= MUTATIONS / 20 && taken <= MUTATIONS / 2, `${taken} taken in`);
   assert.deepEqual(faults, []);
+});
+
+test('recordings and a gauge’s lines: too large is told, rubbish by its line, and nothing is kept', async (t) => {
+  const { page, faults } = await openStart(t, server);
+  const held = await kept(page);
+  const give = (screen, content) =>
+    page
+      .locator(`${screen} input[type="file"]`)
+      .setInputFiles({ name: 'x.txt', mimeType: 'text/plain', buffer: Buffer.from(content) });
+  await tap(page, 'captures');
+  await tap(page, 'from-gauge');
+  const gauge = '[data-screen="gauge"]';
+  await page.waitForSelector(gauge);
+  await give(gauge, 'x'.repeat(256 * 1024 + 1));
+  await page.waitForSelector(`${gauge} > * .trouble:not([hidden])`);
+  assert.ok((await page.textContent(gauge)).includes(gaugeWords.tooLarge));
+  const rubbish = ['<b>', '__proto__', '\u202e', 'x'.repeat(9000), '1e999,'.repeat(99), '\0'];
+  await give(gauge, `${rubbish.join('\n')}\n`);
+  await page.waitForSelector('.refused li');
+  assert.equal(await page.locator('.refused li').count(), rubbish.length);
+  await home(page);
+  assert.equal(await kept(page), held);
+  await tap(page, 'tryout');
+  await page.waitForSelector('[data-screen="parts"]');
+  await give('.tryout', Buffer.alloc(16 * 1024 * 1024 + 1, '\n'));
+  await page.waitForSelector(`text=${text.tryout.badTrace}`);
+  assert.deepEqual(faults, []);
+});
+
+test('nothing reads what stands behind the page’s address', () => {
+  const web = new URL('../../web/', import.meta.url).pathname;
+  const modules = readdirSync(web, { recursive: true }).filter(
+    (path) => path.endsWith('.js') && !/^(node_modules|dist|pkg)/.test(path),
+  );
+  assert.ok(modules.length > 100);
+  for (const path of modules)
+    assert.doesNotMatch(
+      readFileSync(join(web, path), 'utf8'),
+      /location\.(search|hash|href)|URLSearchParams|document\.(URL|referrer|cookie)|window\.name|innerHTML|document\.write/,
+      path,
+    );
 });
 
 const limits = { tooLarge: 'large', notJson: 'json', twice: 'twice' };
