@@ -20,3 +20,4 @@ for lists in catalogue.js sheets.js schema.json; do
     >"$root/web/pkg/$lists" || stop "the core's lists could not be written; cargo's message stands above."
 done
 node "$root/web/pack.mjs"
+say "  by $(rustc --version), $(wasm-bindgen --version), $(wasm-opt --version), Node $(node --version)"
