@@ -175,8 +175,8 @@ test('recordings and a gauge’s lines: too large is told, rubbish by its line, 
   assert.ok((await page.textContent(gauge)).includes(gaugeWords.tooLarge));
   const rubbish = ['<b>', '__proto__', '\u202e', 'x'.repeat(9000), '1e999,'.repeat(99), '\0'];
   await give(gauge, `${rubbish.join('\n')}\n`);
-  await page.waitForSelector('.refused li');
-  assert.equal(await page.locator('.refused li').count(), rubbish.length);
+  await page.waitForSelector('.refused .trouble');
+  assert.equal(await page.locator('.refused .trouble').count(), rubbish.length);
   await home(page);
   assert.equal(await kept(page), held);
   await tap(page, 'tryout');
