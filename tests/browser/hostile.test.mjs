@@ -161,6 +161,8 @@ test('mutations of a record: refused by name with nothing changed, or taken in b
 
 test('recordings and a gauge’s lines: too large is told, rubbish by its line, and nothing is kept', async (t) => {
   const { page, faults } = await openStart(t, server);
+  // Sixteen megabytes on their way into the browser, on a machine that is busy.
+  page.setDefaultTimeout(60_000);
   const held = await kept(page);
   const give = (screen, content) =>
     page
