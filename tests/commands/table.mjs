@@ -43,6 +43,8 @@ export const FATES = {
   'sh tests/no_panic/run.sh': { step: 'no panic reachable on a board' },
   'sh tests/fuzz/run.sh': { step: 'fuzzing' },
   'sh tests/fuzz/run.sh 1000000': { not: 'hours; the step "fuzzing" runs 10 000' },
+  'sh tests/same_bytes/run.sh': { step: 'page built again elsewhere: the same bytes' },
+  'sh tests/crate/dependencies.sh': { step: 'dependencies' },
   'sh tests/crate/api.sh': { step: 'public API as kept' },
   'sh tests/crate/api.sh keep': { not: 'writes the list that the step "public API as kept" compares' },
   'sh tests/miri.sh': { step: 'Miri' },
