@@ -15,6 +15,9 @@ export async function freshCore(name, again) {
   return { pkg, memory };
 }
 
+/** A picture of the guide, of the page in its language. @param {string} id @returns {string | null} */
+export const guidePicture = (id) => `guide/${document.documentElement.lang}/${id}.webp`;
+
 /** What is to be known on the first screen of a page that came like this: nothing.
  * @param {import('./context.js').Context} _ctx @returns {HTMLElement | null} */
 export const opening = (_ctx) => null;

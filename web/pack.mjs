@@ -46,6 +46,7 @@ const copied = [
   'index.html',
   'manifest.webmanifest',
   ...from('icons', /\.(png|svg)$/),
+  ...from('guide', /\.webp$/),
   ...from('pkg', /(\.wasm|schema\.json)$/),
 ];
 /** What stands for the version until it is known. */
@@ -142,8 +143,11 @@ for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
   console.log(
     `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
-// Loaded when they are first wanted: the try-out, the tape-measure half, the gauge's, the schema.
-const later = shipped.filter((path) => /^(panel|demo|plan|more)-|_sheets|_gauge|schema/.test(path));
+// Loaded when they are first wanted: the try-out, the tape-measure half with the guides and their
+// pictures, the gauge's, the schema.
+const later = shipped.filter((path) =>
+  /^(panel|demo|plan|more|guide)[-/]|_sheets|_gauge|schema/.test(path),
+);
 /** Words of the other languages. @param {string} language */
 const others = (language) =>
   shipped.filter((path) => path.startsWith('first-') && !path.startsWith(`first-${language}-`));

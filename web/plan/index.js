@@ -1,6 +1,8 @@
 // The tape-measure half of the page, loaded when it is first wanted: its screens, its words, what
 // was typed into its sheets.
 
+import { minutes } from '../guide/minutes.js';
+import { plusMinus } from '../guide/plus-minus.js';
 import { again } from '../record/again.js';
 import { jobCard } from '../record/job-card.js';
 import { jobs } from '../record/jobs.js';
@@ -95,6 +97,8 @@ export class Plan {
     start_values: startValues,
     start_card: startCard,
     ...Object.fromEntries(FUEL.map((name) => [`fuel_${name}`, fuelSheet(name)])),
+    minutes,
+    plus_minus: plusMinus,
     supply,
     ...Object.fromEntries(SUPPLY.map((name) => [`supply_${name}`, supplySheet(name)])),
   };

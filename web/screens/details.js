@@ -144,6 +144,7 @@ export function details(ctx, { capture }) {
       ...report.checks.map((_, i) => budget(ctx, capture, i)),
       levelWords(ctx, capture),
       h('p', { class: 'source' }, t.standard),
+      button(ctx.text.guides.plusMinus, 'plus-minus', () => ctx.go('plus_minus'), 'row'),
       h(
         'p',
         { class: 'source' },

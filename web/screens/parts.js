@@ -141,6 +141,7 @@ export function parts(ctx, { note: said } = {}) {
         button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
         button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
+        button(ctx.text.guides.minutes, 'minutes', () => ctx.go('minutes'), 'lesser'),
       ),
       demo.last,
     ],

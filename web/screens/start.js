@@ -46,6 +46,7 @@ export function start(ctx) {
         button(t.captures, 'captures', () => ctx.go('captures'), 'lesser'),
         button(t.limits, 'limits', () => ctx.go('limits'), 'lesser'),
         button(`${t.settings}: ${names}`, 'settings', () => ctx.go('settings'), 'lesser'),
+        button(ctx.text.guides.minutes, 'minutes', () => ctx.go('minutes'), 'lesser'),
       ),
       h('p', { class: 'source' }, `${t.version} ${ctx.version}`),
     ],

@@ -1,0 +1,104 @@
+// Words of "Five minutes": from first open to the printed record.
+
+/**
+ * @typedef {object} Step
+ * @property {string} id its picture's name too
+ * @property {string} title
+ * @property {string[]} points
+ * @property {string} alt what the picture shows
+ */
+
+export const words = {
+  title: 'Five minutes',
+  lead: 'From first open to the printed record. The pictures show the try-out: a simulated phone, an invented vehicle.',
+  plusMinus: 'What ± means',
+  tryout: 'Try it now, no sensors',
+  job: 'To the job',
+};
+
+/** In the order of the work. @type {Step[]} */
+export const steps = [
+  {
+    id: 'open',
+    title: 'Open it once',
+    points: [
+      'Tap “Allow sensors” and let the browser have them. From then on it works without a network.',
+      'No sensors at hand: “Try-out” plays everything with a simulated phone; “Tape and tables” needs none.',
+    ],
+    alt: 'First screen: cautions, ways to the jobs and limits, “Try-out” and “Allow sensors” at the bottom.',
+  },
+  {
+    id: 'limits',
+    title: 'Limits from the manual first',
+    points: [
+      'Job, then “Limits”: “Fill them from the manual, step by step”. Name document and page.',
+      'A verdict by trade usage is drawn with a double frame and never closes a job.',
+    ],
+    alt: 'One step of filling in limits: two fields for the lowest and highest value, one for the page of the manual.',
+  },
+  {
+    id: 'hold',
+    title: 'Hold it as drawn',
+    points: [
+      'Heater off and cold, engine off, vehicle chocked. Pick the part, then lay the phone on as on the picture.',
+      'Then say which end looks lower: your eye finds what a phone held the wrong way round can’t.',
+    ],
+    alt: 'Picture of the phone lying with its back on the heater, top edge towards the warm-air outlet.',
+  },
+  {
+    id: 'verdict',
+    title: 'Read the word, not the number',
+    points: [
+      'within: the limit is kept, ± and all. Capture, go on.',
+      'beyond: it is broken, ± and all. Move the part as the line below says, read again.',
+      'not proven: it can be either. Turn the phone end for end, or move the part off the limit.',
+      'No number: it moves, or something is amiss. The line says what.',
+    ],
+    alt: 'Two checks of a heater: drawing of its angle, value with ±, and the word of the verdict, one of them beyond its limit.',
+  },
+  {
+    id: 'turn',
+    title: 'Turn the phone end for end',
+    points: [
+      'Keep one placement, turn the phone by half on the same spot: its own error drops out and ± shrinks.',
+      'Or check it once on a table under “This phone”: that counts for an hour in the same place.',
+    ],
+    alt: 'The phone drawn on the part, to be turned by half on the same spot.',
+  },
+  {
+    id: 'blind',
+    title: 'Where you can’t see: blind reading',
+    points: [
+      'Arm it, place the phone, keep still, wait for the sound, take it away and read.',
+      'One long: within. Two short: beyond. Three low: not proven.',
+    ],
+    alt: 'Blind reading: armed, its four steps and the sound of each verdict.',
+  },
+  {
+    id: 'tape',
+    title: 'The half with the tape',
+    points: [
+      'Place, ducts, fuel, exhaust, supply: type what tape, feeler gauge and voltmeter say. Answers come as you type.',
+      '“not checked” at the bottom of the job lists what is left.',
+    ],
+    alt: 'Clearances round a heater typed in, each with its limit and verdict.',
+  },
+  {
+    id: 'co',
+    title: 'First start: carbon monoxide',
+    points: [
+      'Meter zeroed outdoors, vehicle outdoors, doors closed, nobody inside, meter read from outside.',
+      'A rise: stop, get out, ventilate, find the cause. The best there is: no rise found by this meter, this time.',
+    ],
+    alt: 'The carbon-monoxide test: what comes first, then readings by place and minute.',
+  },
+  {
+    id: 'record',
+    title: 'Hand over the record',
+    points: [
+      'It shows what was measured, how, by whose limits, and what was not checked. It is no approval.',
+      'Sign, print it or make a PDF; JSON and table go along as files.',
+    ],
+    alt: 'The record: who and what, the count of answers, ways to print it and to hand out its files.',
+  },
+];
