@@ -136,15 +136,12 @@ class Play {
   }
 }
 
-/** One of two, each with what it changes. @template {string} K
- * @param {Play} play @param {string} name @param {{ legend: string } & Record<K, string>} words
- * @param {Record<K, Partial<import('./example.js').Scene>>} ways the first one is chosen */
-function choice(play, name, words, ways) {
-  const names = /** @type {K[]} */ (Object.keys(ways));
-  const labels = names.map((way) => /** @type {const} */ ([way, words[way]]));
-  return pick(words.legend, name, labels, names[0], (way) =>
-    play.change(ways[/** @type {K} */ (way)]),
-  );
+/** One of a few, each with what it changes; the first one is chosen.
+ * @param {Play} play @param {string} name @param {string} legend
+ * @param {[string, Partial<import('./example.js').Scene>][]} ways words and change */
+function choice(play, name, legend, ways) {
+  const labels = ways.map(([words], i) => /** @type {const} */ ([String(i), words]));
+  return pick(legend, name, labels, '0', (i) => play.change(ways[Number(i)][1]));
 }
 
 /** @param {Example} example */
@@ -158,20 +155,26 @@ function playCard(example) {
     { class: 'card', 'data-card': 'play' },
     h('h2', {}, t.play),
     play.handle,
-    play.does,
-    play.mostly,
     h(
       'nav',
       { class: 'row' },
       button(t.lower, 'lower', by(-1), 'lesser'),
       button(t.raise, 'raise', by(1), 'lesser'),
     ),
-    choice(play, 'play-phone', t.phone, { no: { turned: false }, turned: { turned: true } }),
-    choice(play, 'play-hand', t.hand, { rests: { trembles: false }, trembles: { trembles: true } }),
-    choice(play, 'play-surface', t.surface, {
-      metal_face: { surface: 'metal_face' },
-      sheet: { surface: 'sheet' },
-    }),
+    play.does,
+    choice(play, 'play-phone', t.phone.legend, [
+      [t.phone.unchecked, { turned: false }],
+      [t.phone.turned, { turned: true }],
+    ]),
+    choice(play, 'play-hand', t.hand.legend, [
+      [t.hand.rests, { trembles: false }],
+      [t.hand.trembles, { trembles: true }],
+    ]),
+    choice(play, 'play-surface', t.surface.legend, [
+      [t.surface.metal, { surface: 'metal_face' }],
+      [t.surface.sheet, { surface: 'sheet' }],
+    ]),
+    play.mostly,
     play.really,
     play.spoken,
   );

@@ -17,7 +17,7 @@ const SCALE = 0.005;
 const [WIDTH, HEIGHT] = [340, 190];
 const [LEFT, RIGHT] = [10, 330];
 /** Room above and below the truth, degrees. */
-const SPAN_DEG = 3.2;
+const SPAN_DEG = 2.4;
 
 /** Another phone, laid down another time. @param {Example} example @param {number} seed
  * @returns {import('./example.js').Scene} */

@@ -29,11 +29,11 @@ export const words = {
     `Really it lies at ${angle}: here we know, on a vehicle nobody does. This phone reads 0.7° too high by itself.`,
   /** @param {string} what */
   mostly: (what) => `± comes mostly from: ${what}.`,
-  phone: { legend: 'The phone is', no: 'not checked', turned: 'turned end for end' },
-  hand: { legend: 'It', rests: 'rests on the part', trembles: 'is held in a trembling hand' },
+  phone: { legend: 'The phone is', unchecked: 'not checked', turned: 'turned end for end' },
+  hand: { legend: 'It', rests: 'rests on the part', trembles: 'held free, it trembles' },
   surface: {
     legend: 'It lies on',
-    metal_face: 'a metal face',
+    metal: 'a metal face',
     sheet: 'a sheet or cover',
   },
   follow: 'What the words follow from',
