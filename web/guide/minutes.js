@@ -7,8 +7,8 @@ import { steps, words as t } from '../words/guide-steps.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
-/** As the script takes them. */
-const [WIDTH, HEIGHT] = [360, 480];
+/** Size of each. */
+export const GUIDE_PICTURE = { width: 360, height: 600 };
 
 /** @param {import('../words/guide-steps.js').Step} step */
 function stepCard({ id, title, points, alt }) {
@@ -18,7 +18,7 @@ function stepCard({ id, title, points, alt }) {
     { 'data-step': id },
     h('h2', {}, title),
     h('ul', {}, ...points.map((p) => h('li', {}, p))),
-    src && h('img', { src, alt, width: WIDTH, height: HEIGHT, loading: 'lazy' }),
+    src && h('img', { src, alt, ...GUIDE_PICTURE, loading: 'lazy' }),
   );
 }
 

@@ -22,19 +22,19 @@ export const steps = [
     id: 'open',
     title: 'Open it once',
     points: [
-      'Tap “Allow sensors” and let the browser have them. From then on it works without a network.',
-      'No sensors at hand: “Try-out” plays everything with a simulated phone; “Tape and tables” needs none.',
+      'Tap “Allow sensors”, answer the browser with yes. From then on it works without a network.',
+      'No sensors at hand? “Try-out, no sensors” has a simulated phone; “Tape and tables, no sensors” needs none.',
     ],
-    alt: 'First screen: cautions, ways to the jobs and limits, “Try-out” and “Allow sensors” at the bottom.',
+    alt: 'First screen: what it does, cautions, at the bottom try-out and sensors.',
   },
   {
     id: 'limits',
     title: 'Limits from the manual first',
     points: [
-      'Job, then “Limits”: “Fill them from the manual, step by step”. Name document and page.',
+      '“Limits”, then “Fill them from the manual, step by step”. Name document and page.',
       'A verdict by trade usage is drawn with a double frame and never closes a job.',
     ],
-    alt: 'One step of filling in limits: two fields for the lowest and highest value, one for the page of the manual.',
+    alt: 'Step 2 of the limits: the document’s title, then the first free space with where manuals usually give it.',
   },
   {
     id: 'hold',
@@ -54,7 +54,7 @@ export const steps = [
       'not proven: it can be either. Turn the phone end for end, or move the part off the limit.',
       'No number: it moves, or something is amiss. The line says what.',
     ],
-    alt: 'Two checks of a heater: drawing of its angle, value with ±, and the word of the verdict, one of them beyond its limit.',
+    alt: 'Two checks of a heater: fuel port within, warm-air outlet beyond, each with drawing, value and ±; below, what to do.',
   },
   {
     id: 'turn',
@@ -63,7 +63,7 @@ export const steps = [
       'Keep one placement, turn the phone by half on the same spot: its own error drops out and ± shrinks.',
       'Or check it once on a table under “This phone”: that counts for an hour in the same place.',
     ],
-    alt: 'The phone drawn on the part, to be turned by half on the same spot.',
+    alt: 'The phone drawn on the heater with an arrow: turn it by half on the same spot.',
   },
   {
     id: 'blind',
@@ -72,16 +72,16 @@ export const steps = [
       'Arm it, place the phone, keep still, wait for the sound, take it away and read.',
       'One long: within. Two short: beyond. Three low: not proven.',
     ],
-    alt: 'Blind reading: armed, its four steps and the sound of each verdict.',
+    alt: 'Blind reading: armed, its steps, and the sounds.',
   },
   {
     id: 'tape',
     title: 'The half with the tape',
     points: [
       'Place, ducts, fuel, exhaust, supply: type what tape, feeler gauge and voltmeter say. Answers come as you type.',
-      '“not checked” at the bottom of the job lists what is left.',
+      'The button at the bottom left of the job lists what is not checked yet.',
     ],
-    alt: 'Clearances round a heater typed in, each with its limit and verdict.',
+    alt: 'Place: fit and cut plan with their states, the heater’s box with the clearances round it.',
   },
   {
     id: 'co',
@@ -90,7 +90,7 @@ export const steps = [
       'Meter zeroed outdoors, vehicle outdoors, doors closed, nobody inside, meter read from outside.',
       'A rise: stop, get out, ventilate, find the cause. The best there is: no rise found by this meter, this time.',
     ],
-    alt: 'The carbon-monoxide test: what comes first, then readings by place and minute.',
+    alt: 'CO test: what comes before ignition, then the meter and its error.',
   },
   {
     id: 'record',
@@ -99,6 +99,6 @@ export const steps = [
       'It shows what was measured, how, by whose limits, and what was not checked. It is no approval.',
       'Sign, print it or make a PDF; JSON and table go along as files.',
     ],
-    alt: 'The record: who and what, the count of answers, ways to print it and to hand out its files.',
+    alt: 'The record: how many answers of each kind, what it is not, its checksum, the place to sign.',
   },
 ];

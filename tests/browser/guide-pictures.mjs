@@ -1,0 +1,46 @@
+// Takes the pictures of "Five minutes" from the built page, anew: node guide-pictures.mjs LANGUAGE
+
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { GUIDE_PICTURE } from '../../web/guide/minutes.js';
+import { steps } from '../../web/words/guide-steps.js';
+import { inFewColours } from './guide-colours.mjs';
+import { walk } from './guide-walk.mjs';
+import { launch, serve } from './harness.mjs';
+
+const GUIDE = fileURLToPath(new URL('../../web/guide/', import.meta.url));
+
+/** Of the try-out's strip its words alone, always in sight; or all of it where it belongs. */
+const band = (page, alone) =>
+  page.evaluate((alone) => {
+    const strip = document.querySelector('#strip');
+    Object.assign(strip.style, alone ? { position: 'sticky', bottom: 0 } : { position: '', bottom: '' });
+    for (const nav of strip.querySelectorAll('nav')) nav.style.display = alone ? 'none' : '';
+  }, alone);
+
+const language = process.argv[2] ?? 'en';
+const folder = join(GUIDE, language);
+mkdirSync(folder, { recursive: true });
+const server = await serve();
+const b = await launch({ viewport: GUIDE_PICTURE, locale: language, reducedMotion: 'reduce' });
+b.page.setDefaultTimeout(12_000);
+await b.page.goto(server.url);
+const taken = [];
+await walk(b.page, async (id) => {
+  await band(b.page, true);
+  await b.page.evaluate(() => scrollTo(0, 0));
+  const png = await b.page.screenshot();
+  await band(b.page, false);
+  const webp = await inFewColours(b.page, png);
+  writeFileSync(join(folder, `${id}.webp`), webp);
+  taken.push(id);
+  console.log(`${language}/${id}.webp ${(webp.length / 1000).toFixed(1)} kB`);
+});
+for (const file of readdirSync(folder))
+  if (!taken.includes(file.replace('.webp', ''))) rmSync(join(folder, file));
+const left = steps.map((s) => s.id).filter((id) => !taken.includes(id));
+if (left.length) console.error(`No picture of: ${left.join(', ')}`);
+process.exitCode = left.length ? 1 : 0;
+await b.close();
+await server.kill();
