@@ -11,6 +11,7 @@ export const TYPES = {
   '.css': 'text/css; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.webp': 'image/webp',
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
   '.json': 'application/json',
