@@ -27,7 +27,7 @@ export const text = {
     ],
     version: t`Version`,
   },
-  guides: { minutes: 'Five minutes', plusMinus: 'What ± means' },
+  guides: { minutes: t`Five minutes`, plusMinus: t`What ± means` },
   sensors: {
     denied: t`The browser refused the sensors. Chrome: tap the sign left of the address, then Permissions, and allow motion sensors. Safari: close this tab, open it again and answer “Allow”; in Settings, Apps, Safari, clear this page’s data if it does not ask. Then tap again.`,
     insecure: t`This address gets no sensors: browsers give them to https pages and to localhost only. Open the page by https, or reach the computer as localhost over the cable.`,

@@ -15,6 +15,8 @@ import { throwsCard } from './throws.js';
 const G = 9.80665;
 const RAD = Math.PI / 180;
 const HIGH_DEG = -6;
+/** How much too high this phone reads lengthwise. */
+const ZERO_DEG = 0.7;
 const STEP_DEG = 0.5;
 const [LOWEST_DEG, HIGHEST_DEG] = [-16, 4];
 /** Sideways on the screen for one step. */
@@ -52,7 +54,7 @@ class Play {
   scene = {
     really_deg: -7,
     seed: 7,
-    zero: [0.04, G * Math.sin(0.7 * RAD), 0.03],
+    zero: [0.04, G * Math.sin(ZERO_DEG * RAD), 0.03],
     surface: 'metal_face',
     turned: false,
     trembles: false,
@@ -129,7 +131,7 @@ class Play {
     const sources = /** @type {Record<string, string>} */ (shown.text.sources);
     say(this.mostly, view ? t.mostly(sources[view.dominant]) : '');
     const really = formatAngle(this.scene.really_deg);
-    say(this.really, t.really(really));
+    say(this.really, t.really(really, formatAngle(ZERO_DEG)));
     set(this.handle, { 'aria-valuenow': this.scene.really_deg, 'aria-valuetext': really });
     const answer = view && [valueText(shown, view), uText(shown, view), verdictWord(shown, view)];
     say(this.spoken, answer ? answer.join(' ') : word);

@@ -1,5 +1,7 @@
 // Words of "Five minutes": from first open to the printed record.
 
+import { t } from '../language.js';
+
 /**
  * @typedef {object} Step
  * @property {string} id its picture's name too
@@ -9,96 +11,96 @@
  */
 
 export const words = {
-  title: 'Five minutes',
-  lead: 'From first open to the printed record. The pictures show the try-out: a simulated phone, an invented vehicle.',
-  plusMinus: 'What ± means',
-  tryout: 'Try it now, no sensors',
-  job: 'To the job',
+  title: t`Five minutes`,
+  lead: t`From first open to the printed record. The pictures show the try-out: a simulated phone, an invented vehicle.`,
+  plusMinus: t`What ± means`,
+  tryout: t`Try it now, no sensors`,
+  job: t`To the job`,
 };
 
 /** In the order of the work. @type {Step[]} */
 export const steps = [
   {
     id: 'open',
-    title: 'Open it once',
+    title: t`Open it once`,
     points: [
-      'Tap “Allow sensors”, answer the browser with yes. From then on it works without a network.',
-      'No sensors at hand? “Try-out, no sensors” has a simulated phone; “Tape and tables, no sensors” needs none.',
+      t`Tap “Allow sensors”, answer the browser with yes. From then on it works without a network.`,
+      t`No sensors at hand? “Try-out, no sensors” has a simulated phone; “Tape and tables, no sensors” needs none.`,
     ],
-    alt: 'First screen: what it does, cautions, at the bottom try-out and sensors.',
+    alt: t`First screen: what it does, cautions, at the bottom try-out and sensors.`,
   },
   {
     id: 'limits',
-    title: 'Limits from the manual first',
+    title: t`Limits from the manual first`,
     points: [
-      '“Limits”, then “Fill them from the manual, step by step”. Name document and page.',
-      'A verdict by trade usage is drawn with a double frame and never closes a job.',
+      t`“Limits”, then “Fill them from the manual, step by step”. Name document and page.`,
+      t`A verdict by trade usage is drawn with a double frame and never closes a job.`,
     ],
-    alt: 'Step 2 of the limits: the document’s title, then the first free space with where manuals usually give it.',
+    alt: t`Step 2 of the limits: the document’s title, then the first free space with where manuals usually give it.`,
   },
   {
     id: 'hold',
-    title: 'Hold it as drawn',
+    title: t`Hold it as drawn`,
     points: [
-      'Heater off and cold, engine off, vehicle chocked. Pick the part, then lay the phone on as on the picture.',
-      'Then say which end looks lower: your eye finds what a phone held the wrong way round can’t.',
+      t`Heater off and cold, engine off, vehicle chocked. Pick the part, then lay the phone on as on the picture.`,
+      t`Then say which end looks lower: your eye finds what a phone held the wrong way round can’t.`,
     ],
-    alt: 'Picture of the phone lying with its back on the heater, top edge towards the warm-air outlet.',
+    alt: t`Picture of the phone lying with its back on the heater, top edge towards the warm-air outlet.`,
   },
   {
     id: 'verdict',
-    title: 'Read the word, not the number',
+    title: t`Read the word, not the number`,
     points: [
-      'within: the limit is kept, ± and all. Capture, go on.',
-      'beyond: it is broken, ± and all. Move the part as the line below says, read again.',
-      'not proven: it can be either. Turn the phone end for end, or move the part off the limit.',
-      'No number: it moves, or something is amiss. The line says what.',
+      t`within: the limit is kept, ± and all. Capture, go on.`,
+      t`beyond: it is broken, ± and all. Move the part as the line below says, read again.`,
+      t`not proven: it can be either. Turn the phone end for end, or move the part off the limit.`,
+      t`No number: it moves, or something is amiss. The line says what.`,
     ],
-    alt: 'Two checks of a heater: fuel port within, warm-air outlet beyond, each with drawing, value and ±; below, what to do.',
+    alt: t`Two checks of a heater: fuel port within, warm-air outlet beyond, each with drawing, value and ±; below, what to do.`,
   },
   {
     id: 'turn',
-    title: 'Turn the phone end for end',
+    title: t`Turn the phone end for end`,
     points: [
-      'Keep one placement, turn the phone by half on the same spot: its own error drops out and ± shrinks.',
-      'Or check it once on a table under “This phone”: that counts for an hour in the same place.',
+      t`Keep one placement, turn the phone by half on the same spot: its own error drops out and ± shrinks.`,
+      t`Or check it once on a table under “This phone”: that counts for an hour in the same place.`,
     ],
-    alt: 'The phone drawn on the heater with an arrow: turn it by half on the same spot.',
+    alt: t`The phone drawn on the heater with an arrow: turn it by half on the same spot.`,
   },
   {
     id: 'blind',
-    title: 'Where you can’t see: blind reading',
+    title: t`Where you can’t see: blind reading`,
     points: [
-      'Arm it, place the phone, keep still, wait for the sound, take it away and read.',
-      'One long: within. Two short: beyond. Three low: not proven.',
+      t`Arm it, place the phone, keep still, wait for the sound, take it away and read.`,
+      t`One long: within. Two short: beyond. Three low: not proven.`,
     ],
-    alt: 'Blind reading: armed, its steps, and the sounds.',
+    alt: t`Blind reading: armed, its steps, and the sounds.`,
   },
   {
     id: 'tape',
-    title: 'The half with the tape',
+    title: t`The half with the tape`,
     points: [
-      'Place, ducts, fuel, exhaust, supply: type what tape, feeler gauge and voltmeter say. Answers come as you type.',
-      'The button at the bottom left of the job lists what is not checked yet.',
+      t`Place, ducts, fuel, exhaust, supply: type what tape, feeler gauge and voltmeter say. Answers come as you type.`,
+      t`The button at the bottom left of the job lists what is not checked yet.`,
     ],
-    alt: 'Place: fit and cut plan with their states, the heater’s box with the clearances round it.',
+    alt: t`Place: fit and cut plan with their states, the heater’s box with the clearances round it.`,
   },
   {
     id: 'co',
-    title: 'First start: carbon monoxide',
+    title: t`First start: carbon monoxide`,
     points: [
-      'Meter zeroed outdoors, vehicle outdoors, doors closed, nobody inside, meter read from outside.',
-      'A rise: stop, get out, ventilate, find the cause. The best there is: no rise found by this meter, this time.',
+      t`Meter zeroed outdoors, vehicle outdoors, doors closed, nobody inside, meter read from outside.`,
+      t`A rise: stop, get out, ventilate, find the cause. The best there is: no rise found by this meter, this time.`,
     ],
-    alt: 'CO test: what comes before ignition, then the meter and its error.',
+    alt: t`CO test: what comes before ignition, then the meter and its error.`,
   },
   {
     id: 'record',
-    title: 'Hand over the record',
+    title: t`Hand over the record`,
     points: [
-      'It shows what was measured, how, by whose limits, and what was not checked. It is no approval.',
-      'Sign, print it or make a PDF; JSON and table go along as files.',
+      t`It shows what was measured, how, by whose limits, and what was not checked. It is no approval.`,
+      t`Sign, print it or make a PDF; JSON and table go along as files.`,
     ],
-    alt: 'The record: how many answers of each kind, what it is not, its checksum, the place to sign.',
+    alt: t`The record: how many answers of each kind, what it is not, its checksum, the place to sign.`,
   },
 ];
