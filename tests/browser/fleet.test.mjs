@@ -2,17 +2,15 @@
 // anything beyond or not proven, by vehicle, over years. What is right is counted from the records.
 
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { fileURLToPath } from 'node:url';
 import { csvOf } from '../../web/record/csv.js';
+import { asked, lastTimes, madeOften, shown } from './fleet-made.mjs';
 import { serve } from './harness.mjs';
 import { fillJob, handedOut, openStart } from './record-page.mjs';
 
-const RUN = fileURLToPath(new URL('../fleet/run.sh', import.meta.url));
 let server;
 before(async () => {
   server = await serve();
@@ -24,13 +22,6 @@ function temporary(t) {
   t.after(() => rmSync(folder, { recursive: true }));
   return folder;
 }
-
-/** The answers of both, which are one: `fleet.py` fails where they are not. */
-const asked = (folder) =>
-  execFileSync('sh', [RUN, folder], { encoding: 'utf8' })
-    .trim()
-    .split('\n')
-    .map((line) => JSON.parse(line));
 
 test('a table for a fleet: every check a row, and no text a formula', async (t) => {
   const { page } = await openStart(t, server);
@@ -62,59 +53,11 @@ test('a table for a fleet: every check a row, and no text a formula', async (t) 
   ]);
 });
 
-const VERDICTS = ['within', 'within', 'beyond', 'within', 'not_proven', 'none', 'not_checked', 'not_needed'];
-const STATES = ['seen', 'not_seen', 'not_needed'];
-/** Names that break a careless table. */
-const VEHICLES = ['=cmd|A1', '-7', 'Barge "Tern", aft', 'Füße 車\n2', "O'Hara; drop table", '', '+1', ' '];
-
-/** The record of a made-up job as it was the `time`th time that it was handed over. */
-function made(n, time, tryout = false) {
-  const year = 2019 + (n % 6);
-  const spread = (k) => (n * 7 + time * 5 + k * k) % (n % 3 === 0 ? 2 : VERDICTS.length);
-  const check = (k) => ({
-    section: 's',
-    id: `c${k}`,
-    what: 'w,"',
-    verdict: VERDICTS[spread(k)],
-    value: -0.5 * k,
-    u: 0.1,
-  });
-  const fact = (k) => ({
-    section: 's',
-    id: `f${k}`,
-    statement: 'x\r\ny',
-    state: STATES[(n + k) % STATES.length],
-    who: '@b',
-  });
-  return {
-    software: '0.1.0+000000000000',
-    sha256: String((n * 9973 + time * 31) % 99991).padStart(64, '0'),
-    limits_sha256: 'f'.repeat(64),
-    job: {
-      vehicle: VEHICLES[n % VEHICLES.length],
-      heater: `H-${n % 40}`,
-      customer: '\tC',
-      installer: 'R. Okoro',
-      created_at: `${year}-03-${10 + (n % 7)}T08:00:00.000Z`,
-      changed_at: `${year}-0${4 + time}-01T08:00:00.000Z`,
-      tryout,
-    },
-    checks: Array.from({ length: n % 5 }, (_, k) => check(k)),
-    facts: [fact(0), ...(n % 2 ? [fact(1)] : [])],
-  };
-}
-
 /** The question answered by counting records, without any table. */
 function counted(records) {
-  const last = new Map();
-  for (const record of records.filter((r) => !r.job.tryout)) {
-    const { vehicle, heater, created_at, changed_at } = record.job;
-    const key = JSON.stringify([vehicle, heater, created_at]);
-    if (!last.has(key) || last.get(key).job.changed_at < changed_at) last.set(key, record);
-  }
   const groups = new Map();
-  for (const { job, checks, facts } of last.values()) {
-    const vehicle = /^[=+\-@\t\r]/.test(job.vehicle) ? `'${job.vehicle}` : job.vehicle;
+  for (const { job, checks, facts } of lastTimes(records)) {
+    const vehicle = shown(job.vehicle);
     const year = job.created_at.slice(0, 4);
     const key = JSON.stringify([vehicle, year]);
     const all = [...checks.map((c) => c.verdict), ...facts.map((f) => f.state)];
@@ -142,9 +85,7 @@ function counted(records) {
 
 test('a fleet’s question over years, answered alike by DuckDB, SQLite and by counting', (t) => {
   const folder = temporary(t);
-  const records = [];
-  for (let n = 0; n < 240; n += 1)
-    for (let time = 0; time <= n % 3; time += 1) records.push(made(n, time, n % 11 === 5));
+  const records = madeOften(240);
   records.forEach((record, i) => {
     writeFileSync(join(folder, `${String(i).padStart(4, '0')}.csv`), csvOf(record));
   });

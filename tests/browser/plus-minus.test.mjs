@@ -123,6 +123,7 @@ test('it is reached from a capture’s ±, leaves the phone’s own core alone, 
   const feed = await sensors(b);
   feed.keep(() => ({ up: upFor('back', 20) }));
   await page.goto(server.url);
+  await page.waitForSelector('[data-screen="start"]');
   await toLive(page, 'pump', ['tail']);
   await waitReason(page, '');
   await tap(page, 'capture');

@@ -1,5 +1,5 @@
 #!/bin/sh
-# The fleet's question, asked of the record tables in a folder: sh tests/fleet/run.sh FOLDER
+# The fleet's question, asked of the record tables in a folder: sh tests/fleet/run.sh FOLDER; with a GUIDE.md, that guide's SQL
 set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 venv=${XDG_CACHE_HOME:-$HOME/.cache}/plumbmark/fleet
@@ -14,4 +14,4 @@ if [ "$(cat "$venv/.seen" 2>/dev/null)" != "$sum" ]; then
   "$venv/bin/pip" install --quiet --disable-pip-version-check -r "$here/requirements.txt" >&2
   printf '%s' "$sum" >"$venv/.seen"
 fi
-exec "$venv/bin/python" -B "$here/fleet.py" "$1"
+exec "$venv/bin/python" -B "$here/fleet.py" "$@"
