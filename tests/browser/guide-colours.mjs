@@ -2,7 +2,7 @@
 // are all that drawings and words have.
 
 /** Colours of a picture. */
-const COLOURS = 12;
+const COLOURS = 10;
 /** Nearer ones are taken for one, of 255. */
 const APART = 24;
 

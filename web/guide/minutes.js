@@ -8,7 +8,7 @@ import { steps, words as t } from '../words/guide-steps.js';
 /** @typedef {import('../context.js').Context} Context */
 
 /** Size of each. */
-export const GUIDE_PICTURE = { width: 360, height: 600 };
+export const GUIDE_PICTURE = { width: 360, height: 560 };
 
 /** @param {import('../words/guide-steps.js').Step} step */
 function stepCard({ id, title, points, alt }) {
