@@ -85,7 +85,8 @@ pub fn air_loss_w(
     volume_m3 * changes_per_h / 3600.0 * density_kg_per_m3 * j_per_kg
 }
 
-/// Heat lost by the hour, see [`HeatLoss`]. Air goes out with the density of the inside.
+/// Heat lost by the hour in W, see [`HeatLoss`]: Φ = Σ U·A·ΔT + n·V·ρ·Δh/3600 ([`air_loss_w`]), a
+/// surface's U by ISO 6946 ([`Surface::through`]). Air goes out with the density of the inside.
 ///
 /// # Errors
 /// No surface; one that is refused ([`Surface::through`]); an outside or other side no colder than

@@ -68,7 +68,8 @@ pub const SHEET: Declared =
     Declared::new::<HeaterSize, HeaterSizeGiven>("heater_size", heater_size).checks(CHECKS);
 
 /// Heat to spare, see [`HeaterSize`]: P·(1 − s) − Φ, with the share s that the manual takes off at
-/// that height.
+/// that height, and the lowest power over Φ. A balance of heat; what a share comes from is the
+/// manual's.
 ///
 /// # Errors
 /// None of its own.

@@ -50,7 +50,8 @@ row! {
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Night, NightGiven>("night", night);
 
-/// Fuel and charge of a night, see [`Night`]: hours times [`burn_l_per_h`], and P·t/V.
+/// Fuel and charge of a night, see [`Night`]: hours times [`burn_l_per_h`], and P·t/V in A·h, by
+/// the definitions of power and charge.
 ///
 /// # Errors
 /// None of its own.

@@ -138,7 +138,9 @@ pub fn bridged_m2_k_per_w(films: f64, u: f64, bridged_u: f64, share: f64) -> (f6
 }
 
 impl Surface {
-    /// What gets through.
+    /// What gets through: U in W/(m²·K), 1/(R of both films + Σ d/λ), or as told; where ribs bridge
+    /// it, 1 over the middle between ISO 6946's upper and lower resistance, which is that
+    /// standard's own (6.7.2; the clause from memory).
     ///
     /// # Errors
     /// A layer or a bridged part told in half, nothing told at all ([`Problem::Missing`]); layers and

@@ -62,7 +62,8 @@ pub fn warm_s(
     heat_j_per_k / loss_w_per_k * libm::log((end_celsius - start_celsius) / left)
 }
 
-/// Time to get warm, see [`WarmUp`].
+/// Time to get warm, see [`WarmUp`] and [`warm_s`]: H = Φ/(T − Tₒ) from the loss at the wanted
+/// temperature, T∞ = Tₒ + P/H where the heater's heat and the loss balance.
 ///
 /// # Errors
 /// An outside no colder than what is wanted, a start warmer than that

@@ -47,7 +47,8 @@ pub const CHECKS: &[Checked] = &[
 pub const SHEET: Declared =
     Declared::new::<AirMeasured, AirMeasuredGiven>("air_flow", air_flow).checks(CHECKS);
 
-/// Air flow, see [`AirMeasured`].
+/// Air flow, see [`AirMeasured`]: ṁ = P/∫cp·dT, the balance of a steady flow (cp by
+/// [`air::heat_between_j_per_kg`]); volumes are ṁ/ρ in and out.
 ///
 /// # Errors
 /// An outlet no warmer than the intake.

@@ -22,7 +22,8 @@ pub fn arc_bores(angle_deg: f64, radius_ratio: f64) -> f64 {
     angle_deg.to_radians() * radius_ratio
 }
 
-/// Mitred bend, one cut: Rennels and Hudson (2012), by way of fluids 1.3.1. Up to 135°.
+/// Mitred bend, one cut: Rennels and Hudson (2012), by way of fluids 1.3.1: K = 0.42·s + 2.56·s³
+/// with s = sin(α/2). Up to 135°.
 #[must_use]
 pub fn mitre(angle_deg: f64) -> f64 {
     let half = sine(0.5 * angle_deg);
@@ -30,16 +31,16 @@ pub fn mitre(angle_deg: f64) -> f64 {
 }
 
 /// Open end that air leaves by, behind a grille with a share `free` of free area: Idelchik,
-/// *Handbook of Hydraulic Resistance*, thin sharp-edged grid at an exit (value from memory). 1
-/// without a grille.
+/// *Handbook of Hydraulic Resistance*, thin sharp-edged grid at an exit (from memory): K = ((1 +
+/// √½·√(1 − f))/f)². 1 without a grille.
 #[must_use]
 pub fn exit(free: f64) -> f64 {
     let through = (1.0 + core::f64::consts::FRAC_1_SQRT_2 * libm::sqrt(1.0 - free)) / free;
     through * through
 }
 
-/// Open end that air enters by: Idelchik, the same before an entrance (value from memory). 0.5
-/// without a grille, sharp edges.
+/// Open end that air enters by: Idelchik, the same before an entrance (from memory): K = ((1 + √½ −
+/// f)/f)². 0.5 without a grille, sharp edges.
 #[must_use]
 pub fn entrance(free: f64) -> f64 {
     let through = (1.0 + core::f64::consts::FRAC_1_SQRT_2 - free) / free;
@@ -50,7 +51,9 @@ pub fn entrance(free: f64) -> f64 {
 const SUDDEN: f64 = 0.382_683_432_365_089_8;
 
 /// Cone between two bores, of the dynamic pressure at its narrow end; length 0 is a sudden change.
-/// Crane TP 410 (2009), by way of fluids 1.3.1, and the integral of the friction along it.
+/// With β the ratio of the bores and s the sine of half the cone's angle: narrowing 0.8·s·(1 − β²),
+/// above 45° 0.5·√s·(1 − β²); widening 2.6·s·(1 − β²)², above 45° (1 − β²)². Crane TP 410 (2009),
+/// by way of fluids 1.3.1, and the integral of the friction along it.
 #[must_use]
 pub fn cone(wide_mm: f64, narrow_mm: f64, length_mm: f64, friction: f64, narrows: bool) -> f64 {
     let rise = 0.5 * (wide_mm - narrow_mm);

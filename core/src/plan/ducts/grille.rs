@@ -71,7 +71,8 @@ row! {
 pub const CHECKS: &[Checked] = &[Checked::new(0, BoundId::ReturnArea)];
 
 impl Opening {
-    /// Free area, cm².
+    /// Free area in cm²: width by height, or π/4·d² of a round one, times its free share and how
+    /// many there are; by geometry.
     #[must_use]
     pub fn free_area_cm2(&self) -> f64 {
         let one_mm2 = if self.height_mm.is_nan() {

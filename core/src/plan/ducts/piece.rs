@@ -228,7 +228,7 @@ impl Piece {
         }
     }
 
-    /// Length of its middle line, m.
+    /// Length of its middle line in m: as told, or of a bend the arc α·r ([`fitting::arc_bores`]).
     #[must_use]
     pub fn along_m(&self) -> f64 {
         match self.kind() {

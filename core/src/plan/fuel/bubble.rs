@@ -46,8 +46,9 @@ pub fn bretherton_number(difference_kg_per_m3: f64, tension_n_per_m: f64, bore_m
     difference_kg_per_m3 * GRAVITY_M_PER_S2 * radius_m * radius_m / tension_n_per_m
 }
 
-/// The widest bore, in mm, in which a long bubble does not rise by itself. A still, upright tube
-/// wetted by the liquid; units as [`bretherton_number`].
+/// The widest bore, in mm, in which a long bubble does not rise by itself: 2·√(Bo·σ/(Δρ·g)) with
+/// [`BRETHERTON_LIMIT`] for Bo. A still, upright tube wetted by the liquid; units as
+/// [`bretherton_number`].
 #[must_use]
 pub fn critical_bore_mm(difference_kg_per_m3: f64, tension_n_per_m: f64) -> f64 {
     let radius2_m2 = BRETHERTON_LIMIT * tension_n_per_m / (difference_kg_per_m3 * GRAVITY_M_PER_S2);

@@ -44,7 +44,7 @@ pub fn burn_l_per_h(output_w: f64, efficiency: f64, energy_kwh_per_l: f64) -> f6
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Burn, BurnGiven>("burn", burn);
 
-/// Consumption and hours.
+/// Consumption and hours: [`burn_l_per_h`], and the litres reached over it.
 ///
 /// # Errors
 /// None of its own.

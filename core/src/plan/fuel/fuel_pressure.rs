@@ -141,8 +141,9 @@ pub fn stroke_flow_l_per_h(stroke_ml: f64, stroke_ms: f64) -> f64 {
 pub const SHEET: Declared =
     Declared::new::<FuelPressure, FuelPressureGiven>("fuel_pressure", fuel_pressure).checks(CHECKS);
 
-/// What the pump sees at both ends. Neither the inertia of the column nor what couplers cost is
-/// in it.
+/// What the pump sees at both ends, Pa: ρ·g·h ([`column_pa`]) + Hagen and Poiseuille's loss at the
+/// stroke's peak flow ([`laminar_loss_pa`]), on the suction side with the filter's. Neither the
+/// inertia of the column nor what couplers cost is in it.
 ///
 /// # Errors
 /// Fuel below its cloud point; a cloud point, or half of a second viscosity, that is missing;

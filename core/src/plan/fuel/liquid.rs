@@ -133,7 +133,8 @@ pub fn viscosity_mm2_per_s(viscosity_40_mm2_per_s: f64, steepness: f64, celsius:
 }
 
 /// The steepness that leads from one viscosity, at 40 °C, through another one at `celsius`:
-/// [`viscosity_mm2_per_s`] solved for it.
+/// [`viscosity_mm2_per_s`] solved for it, n = (ln ln(ν + 0.7) − ln ln(ν₄₀ + 0.7))/ln(T₄₀/T),
+/// kelvin.
 #[must_use]
 pub fn steepness(viscosity_40_mm2_per_s: f64, other_mm2_per_s: f64, celsius: f64) -> f64 {
     let colder = libm::log((VISCOSITY_CELSIUS + ZERO_K) / (celsius + ZERO_K));

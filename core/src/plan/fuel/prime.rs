@@ -72,7 +72,8 @@ pub fn fill_s(volume_ml: f64, stroke_ml: f64, stroke_hz: f64) -> f64 {
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Prime, PrimeGiven>("prime", prime).checks(CHECKS);
 
-/// What it takes to fill the line.
+/// What it takes to fill the line: both volumes ([`line_volume_ml`]) and the filter's over what a
+/// second's strokes move ([`fill_s`]); starts by the time that one lasts.
 ///
 /// # Errors
 /// None of its own.

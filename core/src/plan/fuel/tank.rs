@@ -89,8 +89,9 @@ pub fn upright_l(diameter_mm: f64, level_mm: f64) -> f64 {
     core::f64::consts::FRAC_PI_4 * diameter_mm * diameter_mm * level_mm * 1e-6
 }
 
-/// Litres below `level_mm` in a lying cylinder with flat ends: length times the circle's segment.
-/// Levels from 0 to the diameter; relative error below 2e-9.
+/// Litres below `level_mm` in a lying cylinder with flat ends: length times the circle's segment
+/// d²/8·(θ − sin θ), θ = 2·acos(1 − 2·h/d), by geometry. Levels from 0 to the diameter; relative
+/// error below 2e-9.
 #[must_use]
 pub fn lying_l(diameter_mm: f64, length_mm: f64, level_mm: f64) -> f64 {
     let whole_mm2 = core::f64::consts::FRAC_PI_4 * diameter_mm * diameter_mm;
@@ -119,7 +120,8 @@ fn segment_mm2(diameter_mm: f64, level_mm: f64) -> f64 {
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Tank, TankGiven>("tank", tank).checks(CHECKS);
 
-/// What the standpipes reach and leave.
+/// What the standpipes reach and leave: lengths by difference, litres by the tank's shape
+/// ([`box_l`], [`upright_l`], [`lying_l`]).
 ///
 /// # Errors
 /// A length or width that the shape needs is missing; a pipe longer than the tank is deep; a level

@@ -52,7 +52,8 @@ pub fn reached(ppm: f64) -> usize {
     THRESHOLDS_PPM.iter().filter(|t| ppm >= **t).count()
 }
 
-/// Milligrams a cubic metre of `ppm` of carbon monoxide, at 25 °C and 101 325 Pa.
+/// Milligrams a cubic metre of `ppm` of carbon monoxide, at 25 °C and 101 325 Pa, as an ideal gas:
+/// [`MG_PER_M3_PER_PPM`].
 #[must_use]
 pub fn mg_per_m3(ppm: f64) -> f64 {
     ppm * MG_PER_M3_PER_PPM

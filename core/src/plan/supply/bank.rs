@@ -48,7 +48,8 @@ pub const CHECKS: &[Checked] = &[
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Bank, BankGiven>("bank", bank).checks(CHECKS);
 
-/// Compares the take-off with the bank.
+/// Compares the take-off with the bank: V_bank − V_take-off, and the take-off as a share of the
+/// bank and of the heater's nominal voltage. Differences and ratios; no law is behind them.
 ///
 /// # Errors
 /// None of its own.

@@ -121,7 +121,8 @@ pub const SHEET: Declared = Declared::new::<Cable, CableGiven>("cable", cable)
     .row_checks(ROW_CHECKS);
 
 /// What is lost on the way: I·(R'·(out + back) + body + joints), R' a metre of the conductor at its
-/// temperature.
+/// temperature; Ohm's law ([`lost_v`]), R' by IEC 60228 or ASTM B258 and IEC 60028
+/// ([`super::conductor`]).
 ///
 /// # Errors
 /// A body that is the way back and not told ([`Problem::Missing`]), or told and not the way back

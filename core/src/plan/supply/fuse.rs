@@ -54,8 +54,9 @@ pub const CHECKS: &[Checked] = &[
 /// The sheet.
 pub const SHEET: Declared = Declared::new::<Fuse, FuseGiven>("fuse", fuse).checks(CHECKS);
 
-/// What the conductor carries where it lies, and beyond its fuse. A factor that is not told leaves
-/// both open.
+/// What the conductor carries where it lies, its ampacity in free air times both factors, and
+/// beyond its fuse: that less the fuse. The factors' product is common practice (from memory), each
+/// factor its table's. A factor that is not told leaves both open.
 ///
 /// # Errors
 /// None of its own.
