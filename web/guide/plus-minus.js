@@ -40,7 +40,10 @@ function exampleOf(ctx) {
 }
 
 /** @param {[string, string[]]} section */
-const prose = ([title, paragraphs]) => [h('h2', {}, title), ...paragraphs.map((p) => h('p', {}, p))];
+const prose = ([title, paragraphs]) => [
+  h('h2', {}, title),
+  ...paragraphs.map((p) => h('p', {}, p)),
+];
 
 /** @param {string} title @param {string[]} points */
 const list = (title, points) => [
