@@ -191,7 +191,8 @@ impl Budget {
     }
 
     /// The budget that a reading after a move can be expected to have at worst: same phone and
-    /// hold, the rounding at its widest, the scale at its steepest.
+    /// hold, the rounding at its widest (half-width/√3; GUM 4.3.7), the scale at its steepest, at
+    /// 45°, where u·sin 2T/√2 is largest: u²/2 (GUM 5.1.2).
     #[must_use]
     pub fn after_a_move(&self, from: &UpEstimate, sensitivity: Vec3) -> Self {
         let length = norm(sensitivity) * DEG;

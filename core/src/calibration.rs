@@ -158,7 +158,8 @@ impl Poses {
         self.0.push(pose).map_err(|_| CalibrationRefusal::Full)
     }
 
-    /// Fits zero and scale of a phone's sensor.
+    /// Fits zero and scale of a phone's sensor: the o and k that make Σ (|k·(a − o)|² − 1)² least,
+    /// by Gauss and Newton's method (see the module), standard uncertainties by least squares.
     ///
     /// # Errors
     /// [`CalibrationRefusal`], by name.

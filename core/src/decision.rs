@@ -170,7 +170,8 @@ pub fn decide_in_operation(
 }
 
 /// What is left to the limit when within (positive), or the excess when beyond (negative), after
-/// the uncertainty, degrees. `None` when not proven.
+/// the uncertainty, degrees: from the nearer end of y ± U to the limit (JCGM 106, guard band U).
+/// `None` when not proven.
 #[must_use]
 pub fn margin_deg(verdict: Verdict, measured: &Measured, limit: &Limit) -> Option<f32> {
     let permitted = limit.permitted_deg();

@@ -31,7 +31,8 @@ pub fn on_earth(angles_deg: Vec3, v: Vec3) -> Vec3 {
     [ca * x - sa * y, sa * x + ca * y, z]
 }
 
-/// Partial derivatives of [`up_from_angles`] by β and by γ, per radian.
+/// Partial derivatives of [`up_from_angles`] by β and by γ, per radian: (sin β·sin γ, cos β, −sin
+/// β·cos γ) and (−cos β·cos γ, 0, −cos β·sin γ).
 #[must_use]
 pub fn up_by_angles(beta_deg: f32, gamma_deg: f32) -> [Vec3; 2] {
     let (sb, cb) = sin_cos_deg(beta_deg);
@@ -70,8 +71,9 @@ pub fn roll_deg(up_body: Vec3) -> f32 {
     libm::atan2f(up_body[1], up_body[2]) * DEG
 }
 
-/// How the elevation of `axis` answers to a change of `up`: d(elevation) = c · d(up), radians.
-/// A unit vector; on plumb, where the direction is lost, any lateral one.
+/// How the elevation of `axis` answers to a change of `up`: d(elevation) = c · d(up), radians. A
+/// unit vector, (a − (a·u)·u)/|a × u|, the derivative of atan2(a·u, |a × u|); on plumb, where the
+/// direction is lost, any lateral one.
 #[must_use]
 pub fn elevation_sensitivity(axis: Vec3, up: Vec3) -> Vec3 {
     elevation(axis, up).1

@@ -91,7 +91,9 @@ impl Fused {
         Some(angle_deg(first, last))
     }
 
-    /// The last second, if three seconds were seen.
+    /// The last second, if three seconds were seen. What still creeps is taken as one exponential's
+    /// rest, with the slowest filter's time constant τ: (moved + 0.03°)/(e^(span/τ) − 1), a third
+    /// of it as a standard uncertainty (our own model; simulated).
     #[must_use]
     pub fn settled(&self) -> Option<Settled> {
         let (beta, gamma) = self.held?;

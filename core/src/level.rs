@@ -108,7 +108,8 @@ impl Level {
     }
 
     /// Whether a later reading of the same face by the same hold says that the vehicle has moved:
-    /// by more than both readings' noise, step and hold. `None` where the hold is another one.
+    /// by more than 2.45 of √(u₁² + u₂²), both readings' noise, step and hold: 95 % of Rayleigh's
+    /// distribution, √(−2·ln 0.05). `None` where the hold is another one.
     #[must_use]
     pub fn has_moved(&self, later: &Self) -> Option<bool> {
         if self.rotation != later.rotation {
@@ -122,8 +123,8 @@ impl Level {
         Some(apart > MOVED * hypot(own(self), own(later)))
     }
 
-    /// Slope of the face, lengthwise and crosswise, each with its U (two-sided
-    /// 95 %), degrees.
+    /// Slope of the face, lengthwise and crosswise ([`elevation_deg`] of body x and y), each with
+    /// its U = k·u (two-sided 95 %), degrees; GUM 5.1.2 and 6.2.1.
     #[must_use]
     pub fn slope_deg(&self) -> [(f32, f32); 2] {
         let up = self.up_body();

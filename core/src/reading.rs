@@ -123,8 +123,9 @@ impl Rest {
         }
     }
 
-    /// Up by acceleration, with `noise_steps` as bounds of a sample's noise; the fused
-    /// orientation may object. The sensor is an unchecked one.
+    /// Up by acceleration, a/|a| of each axis's [`estimate`], uncertainties over |a| likewise, with
+    /// `noise_steps` as bounds of a sample's noise; the fused orientation may object. The sensor is
+    /// an unchecked one.
     ///
     /// # Errors
     /// [`NoReading::NoSensor`], [`NoReading::NotGravity`], [`NoReading::Drifting`],
@@ -158,7 +159,9 @@ impl Rest {
         Ok(up)
     }
 
-    /// Up by the fused orientation. The sensor is an unchecked one.
+    /// Up by the fused orientation: [`crate::frames::up_from_angles`], averaged as unit vectors.
+    /// The step is half of 0.1° in β and in γ by [`crate::frames::up_by_angles`]. The sensor is an
+    /// unchecked one.
     ///
     /// # Errors
     /// [`NoReading::Settling`], [`NoReading::Drifting`].
@@ -214,7 +217,8 @@ impl Rest {
         }
     }
 
-    /// Length of the specific force, share of standard gravity; 0 where there is none.
+    /// Length of the specific force, |a|/g with standard gravity ([`STANDARD_GRAVITY_M_S2`]); 0
+    /// where there is none.
     #[must_use]
     pub fn length_g(&self) -> f32 {
         self.still.as_ref().map_or(0.0, |still| {

@@ -71,7 +71,7 @@ pub struct FoundZero {
 
 impl FoundZero {
     /// The zero lengthwise and crosswise, each with its U (two-sided 95 %), as an angle at level,
-    /// degrees.
+    /// degrees: a·o along the body's axis a, and k·√(Σ aᵢ²·uᵢ²) (GUM 5.1.2).
     #[must_use]
     pub fn in_body_deg(&self, rotation: &Rotation) -> [[f32; 2]; 2] {
         let (zero, u) = (self.zero, self.u_zero);
@@ -92,8 +92,10 @@ const APART: f32 = 2.6;
 const SHOWN: f32 = 0.25;
 
 /// The part's up vector, in the first placement's frame, from two placements of a phone turned by
-/// half about `contact.normal`. `sensor` is what is known of it along the normal, `largest_zero` the
-/// share of gravity beyond which a zero is taken for a mistake.
+/// half about `contact.normal`: half the sum of the first and of the second turned back
+/// ([`half_turn`]), each as long as it was felt, so that the zero across the normal cancels;
+/// uncertainties as of a mean of two. `sensor` is what is known of it along the normal,
+/// `largest_zero` the share of gravity beyond which a zero is taken for a mistake.
 ///
 /// # Errors
 /// [`TurnRefusal::Tipped`], [`TurnRefusal::ZeroTooLarge`].
@@ -126,8 +128,9 @@ pub fn turned(
     Ok(sensor.after_a_turn(n, both.up).apply(&both))
 }
 
-/// The phone's zero across the normal, from two placements turned by half, or from four turned by
-/// a quarter each, either way round.
+/// The phone's zero across the normal, from two placements turned by half, or from four turned by a
+/// quarter each, either way round: half the sum of what two opposite placements feel across the
+/// normal, where the part's share cancels (end-for-end reversal, by geometry).
 ///
 /// # Errors
 /// [`TurnRefusal`].
@@ -222,7 +225,7 @@ fn pair_zero(
     })
 }
 
-/// `v` turned by half about the unit vector `n`.
+/// `v` turned by half about the unit vector `n`: 2·(v·n)·n − v (Rodrigues' rotation by 180°).
 #[must_use]
 pub fn half_turn(v: Vec3, n: Vec3) -> Vec3 {
     minus(scaled(n, 2.0 * dot(v, n)), v)

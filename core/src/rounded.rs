@@ -24,7 +24,7 @@ pub struct AxisSums {
 }
 
 impl AxisSums {
-    /// Mean, counts from the origin.
+    /// Mean Σx/n, counts from the origin.
     #[must_use]
     pub fn mean(&self) -> f32 {
         self.sum as f32 / self.n as f32
@@ -38,7 +38,7 @@ impl AxisSums {
         (u64::from(self.squares) * u64::from(self.n)).saturating_sub(sum * sum)
     }
 
-    /// Variance about the mean, counts².
+    /// Variance about the mean, Σ(x − mean)²/n, counts².
     #[must_use]
     pub fn variance(&self) -> f32 {
         let n = self.n as f32;
@@ -63,7 +63,12 @@ pub struct AxisEstimate {
 const NOISE_FACTOR: f32 = 1.4;
 
 /// Estimates one axis. `inflation` is the factor F ≥ 1 by which colour widens the variance of the
-/// mean; `noise_steps` bounds the noise of one sample, in counts.
+/// mean; `noise_steps` bounds the noise σ of one sample, in counts.
+///
+/// One level: its middle, with a rectangle. Two, the upper one's share being Φ(z): the step between
+/// them + σ·z. More: the mean + [`bias`]·sin 2π·mean, σ² = variance − 1/12 (Sheppard). The noise of
+/// the mean is √(F·variance/n), widened for few samples and colour. Widths by simulation; sources
+/// in the module.
 #[must_use]
 pub fn estimate(axis: &AxisSums, inflation: f32, noise_steps: (f32, f32)) -> AxisEstimate {
     let (s_lo, s_hi) = noise_steps;
@@ -123,8 +128,8 @@ pub fn bias(variance: f32) -> f32 {
 }
 
 /// Factor by which colour widens the variance of the mean, from that of all axes together as
-/// batches show it, counts² (one axis alone has four degrees of freedom): batch means as in Flyvbjerg
-/// and Petersen (1989).
+/// batches show it, counts² (one axis alone has four degrees of freedom): n·var(mean)/variance, at
+/// least 1; batch means as in Flyvbjerg and Petersen (1989).
 #[must_use]
 pub fn inflation(axes: &[AxisSums; 3], of_mean: f32) -> f32 {
     let scatter: u64 = axes

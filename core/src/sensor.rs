@@ -73,7 +73,7 @@ impl Sensor {
     }
 
     /// The sensor after its zero may have crept by the standard uncertainty `u`, share of gravity:
-    /// with temperature and time since it was found.
+    /// with temperature and time since it was found. √(u_zero² + u²) (GUM 5.1.2, independent).
     #[must_use]
     pub fn crept(&self, u: f32) -> Self {
         Self {
@@ -100,7 +100,8 @@ impl Sensor {
     /// An up vector freed of zero and scale.
     ///
     /// What is felt is zero + scale · up, of a length that is not known: the one that leaves up a
-    /// length of 1.
+    /// length of 1. With a = felt/scale and b = zero/scale, up = λ·a − b, where λ is the larger
+    /// root of |λ·a − b|² = 1 (the sensor's own equation, solved).
     #[must_use]
     pub fn corrected(&self, up: Vec3) -> Vec3 {
         let a: Vec3 = core::array::from_fn(|i| up[i] / self.scale[i]);
@@ -125,7 +126,8 @@ impl Sensor {
 }
 
 /// What a phone with this zero, share of gravity, feels along the unit vector `up`, with its
-/// length: so that up without the zero has a length of 1.
+/// length: so that up without the zero has a length of 1. λ·up, λ = up·o + √(1 − |o|² + (up·o)²),
+/// the larger root of |λ·up − o|² = 1.
 #[must_use]
 pub fn felt(up: Vec3, zero: Vec3) -> Vec3 {
     let along = dot(up, zero);

@@ -31,7 +31,8 @@ pub struct Share {
 }
 
 impl Share {
-    /// Zero and scale of an angle that answers to a change of up by `c`; nothing of its own.
+    /// Zero and scale of an angle that answers to a change of up by `c`, degrees: cᵢ·u(zeroᵢ) and
+    /// cᵢ·upᵢ·u(scaleᵢ) (law of propagation, GUM 5.1.2); nothing of its own.
     #[must_use]
     pub fn new(from: &UpEstimate, c: Vec3) -> Self {
         let sensor = &from.sensor;
@@ -61,8 +62,9 @@ impl Share {
         }
     }
 
-    /// Covariance by the zeros of two readings, degrees²: zero, side and cross-axis error. The
-    /// last is a matrix with independent entries, so its covariance is that of both factors.
+    /// Covariance by the zeros of two readings, degrees²: zero, side and cross-axis error, Σ u·u′
+    /// over what both share (GUM 5.2.2). The last is a matrix with independent entries, so its
+    /// covariance is that of both factors.
     #[must_use]
     pub fn zero_covariance(&self, other: &Self) -> f32 {
         let mut total = 0.0;
@@ -77,7 +79,8 @@ impl Share {
         total + dot(self.cross_deg, other.cross_deg) * dot(self.cross_at, other.cross_at)
     }
 
-    /// Covariance by the scales of two readings, degrees².
+    /// Covariance by the scales of two readings, degrees²: Σ u·u′ where both have the same (GUM
+    /// 5.2.2).
     #[must_use]
     pub fn scale_covariance(&self, other: &Self) -> f32 {
         if self.scale_from == other.scale_from {

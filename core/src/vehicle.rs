@@ -100,7 +100,8 @@ impl VehicleTerms {
         wrong.map(|t| t.0)
     }
 
-    /// Steepest slope that the vehicle works on, degrees.
+    /// Steepest slope that the vehicle works on, degrees: of the plane that leans by both,
+    /// atan(√(tan² lengthwise + tan² crosswise)), by geometry.
     #[must_use]
     pub fn working_slope_deg(&self) -> f32 {
         // Of the plane that leans by both: how far its normal is from plumb.
@@ -111,7 +112,8 @@ impl VehicleTerms {
         libm::atan2f(hypot(along, across), up) * DEG
     }
 
-    /// Up in the rail's body frame when the vehicle stands level.
+    /// Up in the rail's body frame when the vehicle stands level: (sin lengthwise, sin crosswise,
+    /// √(1 − both squares)), a unit vector by its elevations.
     #[must_use]
     pub fn level_up(&self) -> Vec3 {
         let x = sin_cos_deg(self.lean_lengthwise_deg).0;
