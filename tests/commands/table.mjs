@@ -21,6 +21,10 @@ export const FATES = {
   'cp core/gauge/target/thumbv7em-none-eabihf/release/plumbmark-gauge.hex /media/$USER/MICROBIT/': {
     as: 'cp "$BUILT/thumbv7em-none-eabihf/release/plumbmark-gauge.hex" "$PLACE"',
   },
+  'cp core/gauge/target/thumbv7em-none-eabihf/release/plumbmark-gauge.hex /Volumes/MICROBIT/': {
+    not: 'the same where macOS puts the drive',
+  },
+  'rustup component add llvm-tools': { not: 'only where a Rust brings no objcopy' },
   'probe-rs run --chip nRF52833_xxAA': { not: 'wants a board and a probe' },
   'sh tests/run.sh': { not: 'is what this is part of' },
   'sh tests/long.sh': { not: '45 minutes: sh tests/run.sh with more draws' },

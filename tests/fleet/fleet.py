@@ -108,8 +108,8 @@ def main() -> None:
     guide = blocks(Path(sys.argv[2]).resolve()) if len(sys.argv) > 2 else [("sql", QUESTION)]
     named = dict(guide)
     sqlites = [in_sqlite(folder)]
-    if "sh" in named and shutil.which("sqlite3"):
-        sqlites.append(by_shell(folder, named["sh"]))
+    if "shell" in named and shutil.which("sqlite3"):
+        sqlites.append(by_shell(folder, named["shell"]))
     for second in sqlites:
         first = in_duckdb(folder, named.get("sql duckdb", LOAD))
         answers = [asked(first, second, sql) for kind, sql in guide if kind == "sql"]
