@@ -59,7 +59,7 @@ export async function pageAsFile({ page, sheet, version }) {
     entryPoints: [join(web, 'app.js')],
     bundle: true,
     format: 'esm',
-    plugins: [inside, languages],
+    plugins: [inside, languages({ areInside: true })],
     write: false,
   });
   const script = inline(outputFiles[0].text.replaceAll('unbuilt', version));

@@ -13,16 +13,28 @@ export const ALL = ['en', ...LANGUAGES];
 const HALVES = { first: ['text.js'], more: CATALOGUES.filter((path) => path !== 'text.js') };
 
 /** What stands on the page while no script runs: in every language, since none can be chosen. */
-export const noScript = () =>
-  ALL.map(
-    (language) => `<p lang="${language}">${said('text.js', text.noScript, language)}</p>`,
-  ).join('');
+const noScript = ALL.map(
+  (language) => `<p lang="${language}">${said('text.js', text.noScript, language)}</p>`,
+).join('');
 
-/** @param {string} half */
+/** index.html with these words in it. */
+export const page = replaced(
+  sourceOf('index.html'),
+  '<noscript></noscript>',
+  `<noscript>${noScript}</noscript>`,
+);
+
+/** The words of one language, once they are loaded. @param {string} half */
 const loading = (half) => `
   import { language } from './locale.js';
   const words = { ${ALL.map((one) => `${one}: () => import('words:${half}-${one}')`)} };
   export const all = await words[language]();`;
+
+/** The words of one language, where all are inside. @param {string} half */
+const choosing = (half) => `
+  import { language } from './locale.js';
+  ${ALL.map((one) => `import * as ${one} from 'words:${half}-${one}';`).join('\n')}
+  export const all = { ${ALL} }[language];`;
 
 /** @param {string} half @param {string} language */
 const everyOne = (half, language) =>
@@ -38,8 +50,9 @@ function inPlaceOf(path) {
     export const { ${exportsOf(path)} } = all.w${HALVES[half].indexOf(path)};`;
 }
 
-/** @type {import('esbuild').Plugin} */
-export const languages = {
+/** @param {{ areInside: boolean }} they whether all languages are in the one script, or each in its own
+ * @returns {import('esbuild').Plugin} */
+export const languages = ({ areInside }) => ({
   name: 'languages',
   setup(build) {
     build.onResolve({ filter: /^words:/ }, ({ path }) => ({
@@ -53,7 +66,10 @@ export const languages = {
     }));
     build.onLoad({ filter: /./, namespace: 'words' }, ({ path }) => {
       const [half, language] = path.split('-');
-      return { contents: language ? everyOne(half, language) : loading(half), resolveDir: web };
+      return {
+        contents: language ? everyOne(half, language) : (areInside ? choosing : loading)(half),
+        resolveDir: web,
+      };
     });
     build.onLoad({ filter: /./, namespace: 'said' }, ({ path }) => {
       const [file, language] = path.split('?');
@@ -70,4 +86,4 @@ export const languages = {
       resolveDir: web,
     }));
   },
-};
+});

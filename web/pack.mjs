@@ -18,7 +18,7 @@ import { gzipSync } from 'node:zlib';
 import { build, buildSync, transformSync } from 'esbuild';
 import { replaced, small } from './pack-common.mjs';
 import { pageAsFile } from './pack-file.mjs';
-import { ALL, languages, noScript } from './pack-languages.mjs';
+import { ALL, languages, page } from './pack-languages.mjs';
 import { sha256, sumsOf } from './pack-sums.mjs';
 import { schema } from './record/schema.js';
 
@@ -36,11 +36,6 @@ function filesBelow(folder) {
 /** @param {string} folder @param {RegExp} kind */
 const from = (folder, kind) => filesBelow(join(web, folder)).filter((path) => kind.test(path));
 // In the order that the page names them: later rules win.
-const page = replaced(
-  readFileSync(join(web, 'index.html'), 'utf8'),
-  '<noscript></noscript>',
-  `<noscript>${noScript()}</noscript>`,
-);
 const styles = [...page.matchAll(/href="(styles\/.*?\.css)"/g)].map((found) => found[1]);
 const copied = [
   'index.html',
@@ -73,7 +68,7 @@ const { outputFiles, metafile } = await build({
   splitting: true,
   format: 'esm',
   outdir: out,
-  plugins: [languages],
+  plugins: [languages({ areInside: false })],
   metafile: true,
   write: false,
 });

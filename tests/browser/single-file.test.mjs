@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { pageAsFile } from '../../web/pack-file.mjs';
+import { page } from '../../web/pack-languages.mjs';
 import { schema } from '../../web/record/schema.js';
 import { ATTEMPTS_AT_CODE, prepareAttempts, tryInPage } from './attempts.mjs';
 import { DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
@@ -23,7 +24,6 @@ after(() => server.kill());
 
 test('built twice it is the same file, and names nothing outside of itself', async () => {
   const read = (path) => readFileSync(join(DIST, path), 'utf8');
-  const page = readFileSync(join(DIST, '../index.html'), 'utf8');
   const [version] = read('sw.js').match(/\d+\.\d+\.\d+\+[0-9a-f]{12}/);
   const again = await pageAsFile({ page, sheet: read('styles.css'), version });
   assert.ok(again === readFileSync(FILE, 'utf8'), 'the same bytes');
