@@ -24,7 +24,7 @@ after(() => server.kill());
 
 test('built twice it is the same file, and names nothing outside of itself', async () => {
   const read = (path) => readFileSync(join(DIST, path), 'utf8');
-  const [version] = read('sw.js').match(/\d+\.\d+\.\d+\+[0-9a-f]{12}/);
+  const [version] = read('sw.js').match(/\d+\.\d+\.\d+\+[0-9a-f]{64}/);
   const again = await pageAsFile({ page, sheet: read('styles.css'), version });
   assert.ok(again === readFileSync(FILE, 'utf8'), 'the same bytes');
   const markup = again.replace(/<(script|style)[^>]*>[\s\S]*?<\/\1>/g, '');
