@@ -63,7 +63,7 @@ export class Answers {
     return h(
       'article',
       { class: 'check', 'data-check': a.bound, 'data-row': result.row, 'data-result': result.name },
-      h('h3', {}, this.#title(a)),
+      h('h2', {}, this.#title(a)),
       h(
         'p',
         { class: 'number' },

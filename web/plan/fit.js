@@ -37,7 +37,7 @@ function clearances(ctx, form) {
   return h(
     'section',
     { class: 'card clearances' },
-    h('h3', {}, words.clear),
+    h('h2', {}, words.clear),
     h('p', { class: 'source' }, words.clearWhy),
     h('table', {}, ...rows),
     button(words.toLimits, 'guide', () => ctx.go('guide', { at: 0 }), 'row'),
@@ -86,7 +86,7 @@ function group(form, answer, lay, best, choose) {
   return h(
     'section',
     { class: 'card lay', 'data-lay': lay, 'data-verdict': verdict },
-    h('h3', {}, words.lays[result.name]),
+    h('h2', {}, words.lays[result.name]),
     h(
       'p',
       {},

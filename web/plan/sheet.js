@@ -179,7 +179,7 @@ export class SheetForm {
         h(
           'li',
           { class: 'card', 'data-row': i },
-          h('h3', {}, this.words.row?.(i + 1) ?? String(i + 1)),
+          h('h2', {}, this.words.row?.(i + 1) ?? String(i + 1)),
           ...this.rowBody(fields, i),
           button(t.remove, 'remove-row', () => this.removeRow(i), 'lesser'),
         ),

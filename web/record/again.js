@@ -22,7 +22,7 @@ function line(ctx, before, now) {
     return `${v} ${w}`;
   };
   const then = words.earlier(shown(before.value, before.u), before.at ? stamp(before.at) : '');
-  const title = h('h3', {}, before.what);
+  const title = h('h2', {}, before.what);
   if (!now || now.value === null || now.u === null)
     return h(
       'article',

@@ -50,7 +50,7 @@ export function checkWords(ctx, capture, i) {
   return h(
     'article',
     { class: equal && inVehicle ? 'check equal' : 'check', 'data-check': parked.id },
-    h('h3', {}, name),
+    h('h2', {}, name),
     ...answer(ctx, parked),
     h('span', { class: 'note' }, verdictNote(ctx, parked)),
     h('p', { class: 'does' }, whatToDo(ctx, parked)),

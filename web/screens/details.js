@@ -54,7 +54,7 @@ function budget(ctx, capture, i) {
     c.end_told === null
       ? null
       : h('p', { class: 'source' }, `${t.endTold}: ${t.endWords[c.end_told]}`),
-    ...(inVehicle ? [h('h3', {}, ctx.text.level.inVehicle), table(ctx, inVehicle)] : []),
+    ...(inVehicle ? [h('h2', {}, ctx.text.level.inVehicle), table(ctx, inVehicle)] : []),
   );
 }
 
