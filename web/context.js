@@ -54,6 +54,9 @@ export class Context extends Keeping {
     this.engine = engine;
     this.screens = screens;
     this.limits = engine.defaultLimits();
+    addEventListener('keydown', (e) => {
+      if (['Tab', 'Escape'].includes(e.key)) import('./keys.js').then(({ onKey }) => onKey(e));
+    });
     addEventListener('popstate', (e) => this.#revisit(e.state?.visit));
   }
 

@@ -26,6 +26,8 @@ export function camera(ctx, label, onPhoto) {
     accept: 'image/*',
     capture: 'environment',
     class: 'sr',
+    // The button beside it opens it.
+    tabindex: -1,
     'aria-label': label,
     change: async () => {
       const file = input.files?.[0];

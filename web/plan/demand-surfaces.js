@@ -159,16 +159,16 @@ export class Surfaces {
   /** @param {Result[]} results */
   tell(results) {
     const { system } = this.form.ctx.settings;
-    for (const [i, told] of this.#told.entries()) {
+    // The list of cards keeps those of rows that are gone until it begins anew.
+    for (const [i, { typed }] of this.form.kept.record.rows.entries()) {
       const of = (/** @type {string} */ name) =>
         results.find((r) => r.row === i && r.name === name);
       const [through, u, open] = [of('through_w'), of('u_w_per_m2_k'), of('open')];
-      const { typed } = this.form.kept.record.rows[i];
       const way = this.form.words.choices?.flow[Number(typed.flow)] ?? '';
       const area = typed.area_m2 ? `${typed.area_m2} ${unitLabel('m2', system)} ` : '';
       const says = open?.value ? words.throughLeast : words.through;
       const loses = through && u ? says(withU(through, system), withU(u, system)) : '';
-      say(told, `${area}${way}. ${loses}`);
+      say(this.#told[i], `${area}${way}. ${loses}`);
     }
     // A complaint must be seen.
     for (const [i, fields] of this.form.rowFields.entries())

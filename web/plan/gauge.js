@@ -254,6 +254,8 @@ export function gauge(ctx) {
     type: 'file',
     accept: '.txt,.log,text/plain',
     class: 'sr',
+    // The button beside it opens it.
+    tabindex: -1,
     'aria-label': words.open,
     change: () => {
       const chosen = file.files?.[0];

@@ -110,6 +110,8 @@ export function jobs(ctx) {
     type: 'file',
     accept: '.json,application/json',
     class: 'sr',
+    // The button beside it opens it.
+    tabindex: -1,
     'aria-label': recordWords.bringIn,
     change: async () => {
       const file = input.files?.[0];

@@ -159,11 +159,17 @@ function signatures(ctx) {
       h(
         'figure',
         {},
-        typed[who] ? signed(typed[who], words.sign[who]) : h('p', { class: 'line' }, t.blank),
+        typed[who]
+          ? signed(typed[who], words.sign[who])
+          : h('p', { class: 'line' }, typed[`${who}_name`] ?? t.blank),
         h(
           'figcaption',
           {},
-          [words.sign[who], typed[`${who}_at`] && stamp(typed[`${who}_at`])]
+          [
+            words.sign[who],
+            typed[who] && typed[`${who}_name`],
+            typed[`${who}_at`] && stamp(typed[`${who}_at`]),
+          ]
             .filter(Boolean)
             .join(', '),
         ),

@@ -1,4 +1,5 @@
-// A signature drawn with a finger: kept as strokes, shown and printed as a line.
+// A signature drawn with a finger: kept as strokes, shown and printed as a line. Who cannot draw
+// types the name.
 
 import { button, h, s, set } from '../dom.js';
 import { clock } from '../units.js';
@@ -37,28 +38,43 @@ export function signatureField(ctx, who) {
     path,
   );
   const when = h('p', { class: 'source' });
+  const [name, at] = [`${who}_name`, `${who}_at`];
   const show = () => {
-    const at = typed[`${who}_at`];
-    when.replaceChildren(at ? t.at(clock(at)) : t.empty, ' ', kept.mark());
+    when.replaceChildren(typed[at] ? t.at(clock(typed[at])) : t.empty, ' ', kept.mark());
   };
-  const keep = (/** @type {string} */ strokes) => {
-    if (strokes) [typed[who], typed[`${who}_at`]] = [strokes, new Date().toISOString()];
-    else for (const name of [who, `${who}_at`]) delete typed[name];
-    kept.changed(true);
+  /** @param {string} field @param {string} value @param {boolean} now */
+  const keep = (field, value, now) => {
+    if (value) [typed[field], typed[at]] = [value, new Date().toISOString()];
+    else delete typed[field];
+    if (!typed[who] && !typed[name]) delete typed[at];
+    kept.changed(now);
     show();
   };
-  draw(pad, path, keep);
+  draw(pad, path, (strokes) => keep(who, strokes, true));
+  const input = h('input', {
+    type: 'text',
+    id: `s-${who}`,
+    'data-name': name,
+    value: typed[name] ?? '',
+    maxlength: 80,
+    autocomplete: 'off',
+    input: () => keep(name, input.value.trim(), false),
+    change: () => keep(name, input.value.trim(), true),
+  });
+  const byName = h('div', { class: 'field' }, h('label', { for: input.id }, t.byName), input);
   const clear = button(
     t.clear,
     `clear-${who}`,
     () => {
       set(path, { d: '' });
-      keep('');
+      input.value = '';
+      for (const field of [who, name]) keep(field, '', true);
     },
     'lesser',
   );
   show();
-  return h('div', { class: 'card', 'data-signature': who }, h('h3', {}, t[who]), pad, when, clear);
+  const card = { class: 'card', 'data-signature': who };
+  return h('div', card, h('h3', {}, t[who]), pad, byName, when, clear);
 }
 
 /** @param {SVGSVGElement} pad @param {SVGPathElement} path @param {(strokes: string) => void} keep */

@@ -209,6 +209,8 @@ export function limits(ctx) {
     type: 'file',
     accept: 'application/json,.json',
     class: 'sr',
+    // The button beside it opens it.
+    tabindex: -1,
     'aria-label': t.in,
     change: async () => {
       const chosen = file.files?.[0];

@@ -29,6 +29,8 @@ export function mountTryout(ctx, leave) {
     type: 'file',
     accept: '.csv,text/csv',
     class: 'sr',
+    // The button beside it opens it.
+    tabindex: -1,
     'aria-label': t.trace,
     change: async () => {
       const chosen = file.files?.[0];

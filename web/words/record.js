@@ -24,6 +24,7 @@ export const words = {
     installer: t`Installer`,
     customer: t`Customer`,
     empty: t`Sign here with a finger.`,
+    byName: t`Or type the name`,
     clear: t`Clear`,
     /** @param {string} time */
     at: (time) => t`signed ${time}`,
