@@ -55,7 +55,7 @@ export class Context extends Keeping {
     this.screens = screens;
     this.limits = engine.defaultLimits();
     addEventListener('keydown', (e) => {
-      if (['Tab', 'Escape'].includes(e.key)) import('./keys.js').then(({ onKey }) => onKey(e));
+      if (['Tab', 'Escape'].includes(e.key)) this.loadPlan().then((plan) => plan.onKey(e));
     });
     addEventListener('popstate', (e) => this.#revisit(e.state?.visit));
   }

@@ -139,9 +139,9 @@ for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
     `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
 // Loaded when they are first wanted: the try-out, the tape-measure half with the guides and their
-// pictures, keys and speech, the gauge's, the schema.
+// pictures, the gauge's, the schema.
 const later = shipped.filter((path) =>
-  /^(panel|demo|plan|more|guide|keys|spoken)[-/]|_sheets|_gauge|schema/.test(path),
+  /^(panel|demo|plan|more|guide)[-/]|_sheets|_gauge|schema/.test(path),
 );
 /** Words of the other languages. @param {string} language */
 const others = (language) =>

@@ -28,11 +28,13 @@ import { fit } from './fit.js';
 import { gauge } from './gauge.js';
 import { guide } from './guide.js';
 import { job } from './job.js';
+import { onKey } from './keys.js';
 import { entered } from './limit-set.js';
 import { place } from './place.js';
 import { Kept } from './record.js';
 import { itemsOf } from './state.js';
 import { SUPPLY, supply, supplySheet } from './supply.js';
+import * as spoken from './spoken.js';
 import { startCard } from './start-card.js';
 import { startCo } from './start-co.js';
 import { startUp } from './start-up.js';
@@ -66,6 +68,8 @@ async function entriesOf(ctx) {
 export class Plan {
   words = words;
   rescue = { copyOut, tryAgain };
+  spoken = spoken;
+  onKey = onKey;
   screens = {
     gauge,
     guide,

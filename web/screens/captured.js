@@ -1,8 +1,9 @@
 // A capture, with its time: what was found, whether it is saved, what to do next.
 
-import { button, h } from '../dom.js';
+import { button, h, say } from '../dom.js';
 import { photosOf } from '../photos.js';
 import {
+  allViews,
   fellBack,
   hasMovedSince,
   uText,
@@ -123,6 +124,7 @@ export function captured(ctx, { capture }) {
   );
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
   const next = nextPart(ctx, report.part);
+  const spoken = h('p', { class: 'sr', 'aria-live': 'polite' });
   const photos = h('div', {});
   const offerPhotos = () => photos.replaceChildren(capturePhotos(ctx, capture));
   if (known) offerPhotos();
@@ -139,6 +141,7 @@ export function captured(ctx, { capture }) {
     [
       title,
       trouble,
+      spoken,
       ...worstFirst(report.checks).map((c) => checkWords(ctx, capture, report.checks.indexOf(c))),
       h('p', { class: 'source' }, `${zeroOf(ctx, capture)}.`),
       photos,
@@ -154,6 +157,11 @@ export function captured(ctx, { capture }) {
   return Object.assign(el, {
     /** The store's word, and nobody else's. @param {Promise<Capture>} kept */
     follow(kept) {
+      // After the heading, which has the focus now.
+      ctx.loadPlan().then((plan) => {
+        const views = allViews(viewsOfCapture(ctx, capture));
+        setTimeout(() => say(spoken, plan.spoken.answersAloud(ctx, views)), 500);
+      });
       kept.then(
         (saved) => {
           offerPhotos();

@@ -4,7 +4,6 @@ import { button, h, say } from '../dom.js';
 import { holdPicture } from '../drawings/hold.js';
 import {
   allViews,
-  verdictWord,
   viewsOfLive,
   whatToDo,
   whoseLimit,
@@ -38,7 +37,10 @@ export function live(ctx, { part, blind }) {
     },
     t.phone.title,
   );
-  let settled = '';
+  /** @type {import('../plan/spoken.js').Told | undefined} */ let told;
+  ctx.loadPlan().then(({ spoken: { Told } }) => {
+    told = new Told(ctx, spoken);
+  });
 
   /** @param {string | null} reason */
   const show = (reason) => {
@@ -60,13 +62,10 @@ export function live(ctx, { part, blind }) {
       phoneState.dataset.zero = by;
       say(whose, `${whoseLimit(ctx, worst)} ${known}.`);
     } else say(whose, '');
-    const state = reason ?? all.map((v) => v.verdict).join();
-    if (state === settled) return;
-    settled = state;
-    say(
-      spoken,
-      reason ? word : all.map((v) => `${of(t.checks, v.id)}: ${verdictWord(ctx, v)}`).join('. '),
-    );
+    told?.show(reason ? watch.words(reason) : null, all);
+    slots.forEach((slot, i) => {
+      told?.describe(slot.drawing.el, views[i]?.parked, word);
+    });
   };
 
   const tick = () => {
