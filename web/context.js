@@ -80,6 +80,13 @@ export class Context extends Keeping {
     const device = this.settings.device || crypto.getRandomValues(new Uint32Array(1))[0];
     if (device !== this.settings.device) await this.keep({ device });
     this.engine.setDevice(device, this.settings.in_case);
+    this.useHand(this.settings.hand);
+  }
+
+  /** @param {'right' | 'left'} hand under whose thumb the one thing to do stands */
+  useHand(hand) {
+    document.documentElement.dataset.hand = hand;
+    if (hand !== this.settings.hand) this.keep({ hand });
   }
 
   /** Opens another job. @param {number} job */

@@ -11,6 +11,7 @@ const NAMES = { job: 'plumbmark', tryout: 'plumbmark-tryout' };
 /** @type {import('./types.js').Settings} */
 export const FIRST_SETTINGS = {
   angle_unit: 'deg',
+  hand: 'right',
   system,
   sign: 0,
   placements: {},

@@ -198,6 +198,7 @@
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit
+ * @property {'right' | 'left'} hand the one that holds the phone and taps
  * @property {'metric' | 'us'} system
  * @property {number} sign learnt sign of this browser's gravity, 0 while not known
  * @property {Record<string, string>} placements last "hold/surface" by part

@@ -55,7 +55,7 @@ const nameless = (nodes) =>
 test('ten seconds of a noisy reading are said at most twice, in words', async (t) => {
   const b = await measuring(t, server);
   const { page, pose } = b;
-  pose.noise = 0.25;
+  pose.noise = 0.08;
   await toLive(page, ...AT_REST);
   await listen(page);
   await waitReason(page, '');

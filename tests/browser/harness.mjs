@@ -14,7 +14,7 @@ const here = dirname(fileURLToPath(import.meta.url));
 export const DIST = join(here, '../../web/dist');
 export const REFERENCE = join(here, '../reference');
 const CHROMIUM = process.env.PLUMBMARK_CHROMIUM ?? '/usr/bin/chromium';
-const FLAGS = [
+export const FLAGS = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',

@@ -37,6 +37,9 @@ export function settings(ctx) {
       pick(t.system, 'system', Object.entries(t.systems), now.system, (v) =>
         ctx.keep({ system: /** @type {typeof now.system} */ (v) }),
       ),
+      pick(t.hand, 'hand', Object.entries(t.hands), now.hand, (v) =>
+        ctx.useHand(/** @type {typeof now.hand} */ (v)),
+      ),
       languagePick(ctx),
       button(
         t.sign,

@@ -12,6 +12,8 @@ export const words = {
   units: { deg: t`degrees`, percent: t`percent`, mm_m: t`mm per metre` },
   system: t`Lengths`,
   systems: { metric: t`millimetres`, us: t`inches` },
+  hand: t`Hand that holds the phone and taps`,
+  hands: { right: t`right`, left: t`left` },
   sign: t`Learn this phone’s sensor sign again`,
   kept: {
     yes: t`The browser has promised to keep what is saved.`,
