@@ -56,7 +56,8 @@ export const flowFaults = (page) =>
   page.evaluate(() => {
     const faults = [];
     const root = document.documentElement;
-    if (root.scrollWidth > root.clientWidth) faults.push(`${root.scrollWidth - root.clientWidth} px too wide`);
+    if (root.scrollWidth > root.clientWidth)
+      faults.push(`${root.scrollWidth - root.clientWidth} px too wide`);
     const said = (el) => `${el.tagName}.${el.className} “${el.textContent.trim().slice(0, 30)}”`;
     const ancestors = (el) => (el === document.body ? [] : [el, ...ancestors(el.parentElement)]);
     const known = new Map();
@@ -74,7 +75,7 @@ export const flowFaults = (page) =>
     while (texts.nextNode()) {
       const el = texts.currentNode.parentElement;
       const hidden = !el?.checkVisibility({ visibilityProperty: true });
-            if (!texts.currentNode.data.trim() || hidden || el.closest('svg, .sr, option, .tryout nav, noscript'))
+      if (!texts.currentNode.data.trim() || hidden || el.closest('svg, .sr, option, .tryout nav, noscript'))
         continue;
       if (ancestors(el).some((up) => getComputedStyle(up).clipPath !== 'none')) continue;
       const range = document.createRange();

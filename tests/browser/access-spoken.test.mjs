@@ -134,6 +134,18 @@ test('the job: each row says its part and how it stands; radios their state', as
   assert.equal(nodes.filter((n) => n.role === 'radio' && n.checked === 'true').length, 1);
 });
 
+test('a picture of the tape-measure half is described by what came of it', async (t) => {
+  const b = await open(t, server);
+  await tap(b.page, 'tryout');
+  await tap(b.page, 'demo');
+  await b.page.waitForSelector('.parts .caution');
+  await tap(b.page, 'section-place');
+  await b.page.waitForSelector('.check');
+  const picture = (await tree(b)).find((n) => /^ima?ge?$/.test(n.role));
+  assert.match(picture.description, /within|not proven|beyond/);
+  assert.match(picture.description, /plus or minus/);
+});
+
 test('a number that is none: the field says so, and why', async (t) => {
   const b = await open(t, server);
   await toSection(b.page, 'place');

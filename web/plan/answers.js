@@ -7,10 +7,13 @@ import { verdictFrame } from '../screens/frame.js';
 import { bounds } from '../words/limits.js';
 import { contributions } from './model.js';
 import { asRead } from '../own-words.js';
+import { aloud } from './spoken.js';
 import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
 
 /** @typedef {import('./model.js').Answer} Answer */
 /** @typedef {import('./sheet.js').SheetForm} SheetForm */
+
+let made = 0;
 
 export class Answers {
   /** Details that are open, by check. @type {Set<string>} */ #open = new Set();
@@ -19,6 +22,17 @@ export class Answers {
   constructor(form) {
     this.form = form;
     this.el = h('div', { class: 'answers' });
+    made += 1;
+    /** The same in one line, for who hears a picture. */
+    this.aloud = h('p', { id: `answers-${made}`, class: 'answers-aloud', hidden: true });
+  }
+
+  /** The screen's pictures say what came of the sheets that they show. */
+  describe() {
+    const screen = this.el.closest('.screen');
+    const ids = [...(screen?.querySelectorAll('.answers-aloud') ?? [])].map((el) => el.id);
+    for (const picture of screen?.querySelectorAll('svg[role="img"]') ?? [])
+      picture.setAttribute('aria-describedby', ids.join(' '));
   }
 
   /** @param {Answer[] | null} answers nothing while refused: no verdict stands on a wrong number */
@@ -31,7 +45,9 @@ export class Answers {
     );
     const t = this.form.ctx.plan.words;
     const names = [...new Set(open.map((a) => this.#title(a)))];
+    this.aloud.textContent = told.map((a) => this.#line(a)).join('; ');
     this.el.replaceChildren(
+      this.aloud,
       ...told.map((a) => this.#card(a)),
       ...(names.length ? [h('p', { class: 'missing' }, t.notMeasured(names.join(', ')))] : []),
     );
@@ -45,15 +61,24 @@ export class Answers {
   }
 
   /** @param {Answer} a */
+  #shown({ result, limit }) {
+    const { system } = this.form.ctx.settings;
+    const ends = [limit?.low ?? NaN, limit?.high ?? NaN];
+    return valueAndU(result.value, result.u, result.unit, system, ends);
+  }
+
+  /** @param {Answer} a */
+  #line(a) {
+    const { value, u } = this.#shown(a);
+    return aloud(`${this.#title(a)}: ${value} ${u}, ${this.form.ctx.text.verdicts[a.verdict]}`);
+  }
+
+  /** @param {Answer} a */
   #card(a) {
     const { ctx } = this.form;
     const { result, limit } = a;
-    const { system } = ctx.settings;
     const basis = limit?.basis ?? '';
-    const shown = valueAndU(result.value, result.u, result.unit, system, [
-      limit?.low ?? NaN,
-      limit?.high ?? NaN,
-    ]);
+    const shown = this.#shown(a);
     const usage = /** @type {Record<string, string>} */ (ctx.text.againstUsage)[basis];
     const note = a.why
       ? /** @type {any} */ (ctx.text.whys)[a.why]

@@ -217,6 +217,7 @@ export class SheetForm {
     this.answers.show(worked.answers);
     this.working.show(worked.results);
     this.onWorked(worked);
+    this.answers.describe();
   }
 
   /** @param {string} words */
@@ -225,6 +226,7 @@ export class SheetForm {
     this.answers.show(null);
     this.working.show(null);
     this.onWorked(null);
+    this.answers.describe();
   }
 
   /** @param {import('./model.js').Refused} refused what core refuses, in words; at the field unless

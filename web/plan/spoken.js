@@ -12,7 +12,7 @@ import { words as t } from '../words/spoken.js';
 const [STILL_MS, AGAIN_MS] = [1500, 6000];
 
 /** Signs as words. @param {string} shown */
-const aloud = (shown) =>
+export const aloud = (shown) =>
   shown
     .replaceAll('−', `${t.minus} `)
     .replaceAll('±', t.within)
