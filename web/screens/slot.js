@@ -26,7 +26,9 @@ class Answer {
   show(view, word) {
     say(this.value, view ? valueText(this.ctx, view) : '');
     say(this.u, view ? uText(this.ctx, view) : '');
-    say(this.verdict, view ? verdictWord(this.ctx, view) : word);
+    const verdict = view ? verdictWord(this.ctx, view) : word;
+    say(this.verdict, verdict);
+    this.verdict.style.setProperty('--letters', String(Math.max(1, verdict.length)));
     say(this.note, view ? verdictNote(this.ctx, view) : '');
     this.verdict.dataset.verdict = view ? view.verdict : 'lost';
     this.verdict.dataset.basis = view?.basis ?? '';
