@@ -2,7 +2,7 @@
 
 /** Sections and parts by group. @type {Record<string, string[]>} */
 export const ORDER = {
-  first: ['limits', 'job', 'demand', 'place'],
+  first: ['job', 'limits', 'demand', 'place'],
   seat: ['support', 'level', 'heater'],
   air: ['ducts'],
   fuel: ['fuel', 'pump', 'filter'],

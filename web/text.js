@@ -68,7 +68,8 @@ export const text = {
     /** @param {number} n @param {number} of */
     entered: (n, of) => t`${n} of ${of} from the manual`,
     path: { whole: t`Whole job`, angles: t`Angles only` },
-    pathLegend: t`How much of it`,
+    name: t`Name it: vehicle, heater, customer`,
+    pathLegend: t`What to check`,
     anglesOnly: t`The rest of the job is not looked at here.`,
     notNeeded: t`not needed`,
     seen: t`seen`,
@@ -225,7 +226,7 @@ export const text = {
     enterAllowance: t`Position allowed; the manual’s allowance has not been entered.`,
     preferred: t`Better still:`,
     preferredReached: t`In the preferred band.`,
-    checkEnds: t`Eye and reading name different ends. Turn it the right way round, or look again.`,
+    checkEnds: t`Eye and reading name different ends. Turn the phone the right way round, or look again.`,
     endNotTold: t`Nobody said which end is lower: the reading is kept without a verdict.`,
     rollUndefined: t`So near plumb there is no roll. Read it on a flat that lies less steep.`,
     /** @param {string} angle @param {string | null} rise @param {string} over */
@@ -320,7 +321,7 @@ export const text = {
       t`clock fault`,
       t`The events’ time ran backward. Wait, or restart the browser.`,
     ],
-    gap: [t`interrupted`, t`Events stopped for a moment. Keep it still.`],
+    gap: [t`interrupted`, t`The sensor paused for a moment. Keep the phone still.`],
     stale: [
       t`sensor silent`,
       t`No event for a while. Keep this page in front; if it stays, start again.`,
@@ -380,7 +381,7 @@ export const text = {
     /** @param {string} part */
     next: (part) => t`Next: ${part}`,
     again: t`Read again`,
-    done: t`To the parts`,
+    done: t`To the job`,
     where: t`Where ± comes from`,
     blind: t`blind reading`,
     photo: t`with photo`,
@@ -442,7 +443,7 @@ export const text = {
   captures: {
     title: t`Captures`,
     empty: t`Nothing captured yet.`,
-    go: t`To the parts`,
+    go: t`To the job`,
     gauge: t`Take in a gauge’s captures`,
   },
   /** Of a capture that a gauge took. */
@@ -518,8 +519,8 @@ export const text = {
     how: t`Lay the phone on the rail or floor that the part is bolted to, its top edge pointing as it does on the part.`,
     where: t`It lies on`,
     surfaces: { metal_face: t`the rail`, sheet: t`the cab floor` },
-    lengthwise: t`lengthwise`,
-    crosswise: t`crosswise`,
+    lengthwise: t`lengthwise, plus: top edge up`,
+    crosswise: t`crosswise, plus: left side up`,
     keep: t`Keep as level`,
     again: t`Read again`,
     done: t`Done`,
@@ -539,6 +540,7 @@ export const text = {
       t`The vehicle has moved since ${time}: answers in the vehicle taken since then no longer count.`,
     movedSince: t`the vehicle moved after this: the answer in the vehicle no longer counts`,
     inVehicle: t`in the vehicle`,
+    parked: t`as parked`,
     /** @param {string} angle */
     takes: (angle) => t`slope takes ${angle} of margin`,
     takesAll: t`slope can take all of the margin`,

@@ -13,6 +13,8 @@ const RADIUS = 131;
 /** Of the sector: it runs off the paper, as hatching does. */
 const SECTOR = 210;
 const HATCH_GAP = 9;
+/** Room that a limit's number takes in the larger of its two sizes. */
+const NUMBER = 138;
 let serial = 0;
 
 /** @typedef {import('../types.js').CheckEntry} CheckEntry */
@@ -142,12 +144,13 @@ export class AngleDrawing {
         const [tx, ty] = at(cx, cy, reach, deg);
         const sign = i === 0 ? '≥' : '≤';
         const steep = Math.abs(Math.cos(deg * RAD)) < 0.5;
+        const along = tx + (steep ? 8 * side : 0);
         return [
           s('path', { d: `M${cx} ${cy}L${n1(x)} ${n1(y)}`, class: 'limit' }),
           s(
             'text',
             {
-              x: n1(tx + (steep ? 8 * side : 0)),
+              x: n1(side < 0 ? along : Math.min(along, WIDTH - NUMBER)),
               y: n1(ty - 8),
               class: 'number',
               'text-anchor': side < 0 ? 'end' : 'start',

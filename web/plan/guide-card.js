@@ -1,6 +1,6 @@
 // One limit of the guide: its numbers, on whose word, where a manual usually states it.
 
-import { button, h } from '../dom.js';
+import { button, h, say } from '../dom.js';
 import { asTyped } from '../locale.js';
 import { guide as t } from '../words/limits.js';
 import { asKept, asRead } from '../own-words.js';
@@ -17,6 +17,7 @@ import { fromShown, toShown, unitLabel, limitWithUnit } from './units.js';
  * @property {string} label
  * @property {'low' | 'high' | 'both'} ask
  * @property {string} where
+ * @property {string} [sign] which way its numbers count
  * @property {BoundLine | null} usage
  * @property {BoundLine | null} law
  */
@@ -27,6 +28,9 @@ export class GuideCard {
   /** Numbers as kept and as shown: one that nobody touched keeps its last digit.
    * @type {Map<string, { kept: number, shown: string }>} */
   #shown = new Map();
+
+  /** What its number stands on. @type {HTMLElement} */
+  state = h('p', {});
 
   /** @param {Context} ctx @param {Asked} asked @param {import('../fields.js').Fields} fields
    * @param {() => string} document the document's title, for a source that is still empty */
@@ -45,22 +49,28 @@ export class GuideCard {
     const { asked } = this;
     this.line = line;
     const entered = line.low !== null || line.high !== null;
+    const copied = entered && ['manual', 'law'].includes(line.basis);
+    this.state = h(
+      'p',
+      { class: copied ? 'source' : 'missing', 'data-entered': String(entered) },
+      copied ? t.entered : entered ? t.example : t.notEntered,
+    );
     const ends = BOTH.filter((end) => [end, 'both'].includes(asked.ask) || line[end] !== null);
     this.el.replaceChildren(
       h('legend', {}, asked.label),
       h('p', { class: 'source' }, `${t.where} ${asked.where}`),
-      h(
-        'p',
-        { class: entered ? 'source' : 'missing', 'data-entered': String(entered) },
-        entered ? t.entered : t.notEntered,
-      ),
+      asked.sign ? h('p', { class: 'source' }, asked.sign) : '',
+      this.state,
       ...ends.map((end) => this.#number(end)),
       this.#basis(),
       this.#text('source', t.source, line.source),
       this.#text('vehicles', t.vehicles, line.vehicles),
       this.#text('reason', t.reason, line.reason),
-      this.#offer(asked.usage, (k) => t.useUsage(this.#range(k))),
-      this.#offer(asked.law, (k) => t.useLaw(this.#range(k), k.source, asRead(k.vehicles))),
+      // One slip must not put it over a number that was copied.
+      copied ? '' : this.#offer(asked.usage, (k) => t.useUsage(this.#range(k))),
+      copied
+        ? ''
+        : this.#offer(asked.law, (k) => t.useLaw(this.#range(k), k.source, asRead(k.vehicles))),
     );
     this.#fold();
   }
@@ -77,7 +87,10 @@ export class GuideCard {
     const kept = this.line[end];
     const label = `${t[end]} ${unitLabel(unit, system)}`;
     const el = this.fields.number(this.#key(end), label, null);
-    el.addEventListener('input', () => this.#copied());
+    el.addEventListener('input', () => {
+      say(this.state, t.typed);
+      this.#copied();
+    });
     if (kept !== null) {
       const shown = asTyped(Number(toShown(kept, unit, system).toPrecision(6)));
       this.#shown.set(end, { kept, shown });

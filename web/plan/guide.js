@@ -5,7 +5,7 @@ import { button, h, say } from '../dom.js';
 import { FieldError, Fields } from '../fields.js';
 import { frame } from '../screens/frame.js';
 import { words as angleLines } from '../words/limit-lines.js';
-import { angleWhere, bounds, guide as t, steps } from '../words/limits.js';
+import { angleSigns, angleWhere, bounds, guide as t, steps } from '../words/limits.js';
 import { GuideCard } from './guide-card.js';
 import { blankBound, boundTrouble, checkSet, knownOf, troubleWords } from './limit-set.js';
 import { catalogue } from './model.js';
@@ -40,6 +40,7 @@ function askedIn(ctx, step) {
     label: /** @type {Record<string, string>} */ (ctx.text.checks)[id],
     ask: /** @type {const} */ ('both'),
     where: angleWhere[id],
+    sign: angleSigns[id],
     usage: angleOf(ctx.engine.defaultLimits(), id),
     law: null,
   }));
@@ -53,8 +54,8 @@ function askedIn(ctx, step) {
   return [...lines, ...angles];
 }
 
-/** @param {Asked} asked */
-const isEntered = ({ line }) => line.low !== null || line.high !== null;
+/** As the job counts them: on the manual's word. @param {Asked} asked */
+const isCopied = ({ line }) => line.basis === 'manual' && (line.low !== null || line.high !== null);
 
 /** The set with these lines in place of what it had. @param {LimitSet} set @param {BoundLine[]} lines */
 function withLines(set, lines) {
@@ -74,7 +75,7 @@ function withLines(set, lines) {
 function stepList(ctx) {
   const rows = steps.map((step, i) => {
     const all = askedIn(ctx, step);
-    const words = `${step.title}: ${t.count(all.filter(isEntered).length, all.length)}`;
+    const words = `${step.title}: ${t.count(all.filter(isCopied).length, all.length)}`;
     return h(
       'li',
       {},
@@ -118,7 +119,7 @@ export function guide(ctx, { at = 0 }) {
       await ctx.useLimits(checkSet(ctx, withLines(ctx.limits, lines)));
       fields.complain('', '');
       if (at + 1 < steps.length) ctx.go('guide', { at: at + 1 });
-      else say(state, t.saved);
+      else ctx.go('parts');
     } catch (error) {
       report(/** @type {any} */ (error));
     }
@@ -146,7 +147,7 @@ export function guide(ctx, { at = 0 }) {
     t.title,
     [
       h('p', { class: 'source' }, `${t.step(at + 1, steps.length)}: ${step.title}`),
-      h('p', {}, t.lead),
+      at === 0 ? h('p', {}, t.lead) : null,
       stepList(ctx),
       fields.field('document', `${t.document}: ${t.documentHint}`, title),
       ...cards.map((card) => card.el),

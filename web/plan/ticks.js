@@ -30,7 +30,7 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
     show();
   };
   const ask = () => {
-    const who = input(t.who, ctx.settings.who ?? '', `${id}-who`);
+    const who = input(t.who, ctx.settings.who || ctx.job.installer, `${id}-who`);
     const reason = input(t.reason, '', `${id}-reason`);
     const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
     const named = () => {

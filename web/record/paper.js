@@ -67,7 +67,12 @@ function line(ctx, row, sources) {
     { 'data-check': row.id },
     h('th', { scope: 'row' }, row.what, when),
     h('td', {}, row.value === null ? '' : `${shown.value} ${shown.u}`),
-    h('td', {}, ends.join(', '), whose && h('sup', {}, String(sources.indexOf(whose) + 1))),
+    h(
+      'td',
+      {},
+      ends.join(', '),
+      whose && h('span', { class: 'whose' }, ` [${sources.indexOf(whose) + 1}]`),
+    ),
     h('td', {}, verdictOf(ctx, row), why ? ` ${why}` : ''),
   );
 }

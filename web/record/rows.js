@@ -108,14 +108,16 @@ function ofCapture(ctx, { section, title, group, capture }) {
   const { report } = capture;
   const id = group.replace('angle.', '');
   const line = ctx.limits.lines.find((l) => l.check === id);
-  /** @param {import('../types.js').CheckReport[]} checks @param {string} suffix */
-  const rows = (checks, suffix) =>
+  const { parked, inVehicle } = ctx.text.level;
+  /** @param {import('../types.js').CheckReport[]} checks @param {string} suffix
+   * @param {string[]} stands how the vehicle stands for it, where both ways are told */
+  const rows = (checks, suffix, stands) =>
     checks
       .filter((c) => c.id === id)
       .map((c) => ({
         id: `${id}${suffix}`,
         section,
-        what: suffix ? `${title}, ${ctx.text.level.inVehicle}` : title,
+        what: [title, ...stands].join(', '),
         verdict: c.verdict,
         value: c.value ?? null,
         u: c.u ?? null,
@@ -135,7 +137,11 @@ function ofCapture(ctx, { section, title, group, capture }) {
         how: howOf(capture),
         contributions: c.contributions.map((x) => ({ name: x.name, u: x.u_deg })),
       }));
-  return [...rows(report.checks, ''), ...rows(report.vehicle?.checks ?? [], '.in_vehicle')];
+  const level = report.vehicle?.checks ?? [];
+  return [
+    ...rows(report.checks, '', level.length ? [parked] : []),
+    ...rows(level, '.in_vehicle', [inVehicle]),
+  ];
 }
 
 /** @param {Item} item @returns {CheckRow} */

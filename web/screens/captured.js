@@ -51,7 +51,7 @@ export function checkWords(ctx, capture, i) {
   return h(
     'article',
     { class: equal && inVehicle ? 'check equal' : 'check', 'data-check': parked.id },
-    h('h2', {}, name),
+    h('h2', {}, inVehicle || trouble ? `${name}, ${ctx.text.level.parked}` : name),
     ...answer(ctx, parked),
     h('span', { class: 'note' }, verdictNote(ctx, parked)),
     h('p', { class: 'does' }, whatToDo(ctx, parked)),

@@ -9,19 +9,24 @@ import { button, h } from '../dom.js';
  * @param {string} name
  * @param {string} title
  * @param {import('../dom.js').Child[]} body
- * @param {Node[]} foot lesser actions first, the one thing to do last
+ * @param {Node[]} foot lesser actions first, the one thing to do last; where there is none the way
+ *   back, for the thumb
  * @param {Node} [aside] beside the title
  */
 export function frame(ctx, name, title, body, foot, aside) {
   const back = button('‹', 'back', () => history.back(), 'lesser');
   back.setAttribute('aria-label', ctx.text.back);
+  const onward =
+    foot.length || name === 'start'
+      ? foot
+      : [button(ctx.text.back, 'back-below', () => history.back())];
   const heading = h('h1', { tabindex: '-1' }, title);
   return h(
     'section',
     { 'data-screen': name, class: `screen ${name}` },
     h('header', {}, name === 'start' ? null : back, heading, aside),
     h('div', { class: 'body' }, ...body),
-    h('footer', {}, ...foot),
+    h('footer', {}, ...onward),
   );
 }
 

@@ -54,8 +54,12 @@ export function live(ctx, { part, blind }) {
     const all = allViews(views);
     const worst = worstFirst(all)[0];
     if (worst) {
-      const inVehicle = views.some((v) => v.inVehicle === worst) ? `${t.level.inVehicle}: ` : '';
-      say(watch.hint, inVehicle + whatToDo(ctx, worst));
+      const named = [
+        slots.length > 1 && of(t.checks, worst.id),
+        views.some((v) => v.inVehicle === worst) && t.level.inVehicle,
+      ].filter(Boolean);
+      const led = named.length ? `${named.join(', ')}: ` : '';
+      say(watch.hint, led + whatToDo(ctx, worst));
       const by = engine.catalogue.zeros[engine.call((l) => l.zero_by()) ?? 0];
       const known = zeroWords(ctx, by, engine.foundAt(ctx.placement?.hold ?? ''));
       say(phoneState, known);

@@ -95,7 +95,8 @@ export function parts(ctx, { note: said } = {}) {
   /** @param {{ items: Item[], entered: number, of: number }} state */
   const fill = ({ items, entered, of }) => {
     const shown = items.filter((i) => rows.has(i.section));
-    summary.textContent = t.summary(count(shown));
+    const n = count(shown);
+    summary.textContent = t.summary(n);
     for (const [name, { small, verdict, sub }] of rows) {
       const own = shown.filter((i) => i.section === name);
       if (name === 'limits') small.textContent = t.entered(entered, of);
@@ -108,9 +109,11 @@ export function parts(ctx, { note: said } = {}) {
         shown.some((i) => i.section === name && states.includes(i.state)),
       );
     due = first(['beyond']) ?? first(['not_proven', 'open', 'none']);
+    // Before anything is measured: what it will be held against.
+    if (due !== 'job' && !entered && !(n.beyond + n.not_proven + n.within)) due = 'limits';
     next.textContent = due ? t.next(wordsOf(ctx, due)[0]) : t.nothingNext;
     next.disabled = !due;
-    unchecked.textContent = t.open(count(shown).open);
+    unchecked.textContent = t.open(n.open);
   };
 
   const path = pick(t.pathLegend, 'path', Object.entries(t.path), ctx.settings.path, (value) => {
@@ -127,6 +130,9 @@ export function parts(ctx, { note: said } = {}) {
       summary,
       filing(ctx),
       demo.first,
+      ctx.job.vehicle || ctx.tryout
+        ? null
+        : button(t.name, 'name-job', () => ctx.go('job_card', { job: ctx.job }), 'row'),
       path,
       note,
       list,

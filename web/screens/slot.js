@@ -49,6 +49,7 @@ export class Slot {
     const { line } = this;
     const equal = withVehicle && line?.holds_in_operation === true;
     this.why = h('span', { class: 'why' });
+    const name = /** @type {Record<string, string>} */ (ctx.text.checks)[id];
     const { parked, inVehicle } = this;
     this.el = h(
       'div',
@@ -57,7 +58,7 @@ export class Slot {
       h(
         'div',
         { class: 'says' },
-        h('span', { class: 'name' }, /** @type {Record<string, string>} */ (ctx.text.checks)[id]),
+        h('span', { class: 'name' }, withVehicle ? `${name}, ${ctx.text.level.parked}` : name),
         parked.number,
         parked.verdict,
         parked.note,

@@ -75,7 +75,7 @@ export const sheets = {
       bends_a_deg: t`Bends, both runs`,
       length_a_m: t`Length, both runs`,
       loss_a_pa: t`Pressure the ducts cost`,
-      dearest_a: t`Dearest piece`,
+      dearest_a: t`Costs most`,
       fan_flow_a_m3_per_h: t`Air with this fan`,
       fan_outlet_a_celsius: t`Warm air with this fan`,
       bends_b_deg: t`B: bends, both runs`,
@@ -182,7 +182,7 @@ export const words = {
   down: t`Later`,
   edit: t`More on this piece`,
   /** @param {string} layout @param {string} loss @param {string} piece @param {string} its */
-  dearest: (layout, loss, piece, its) => t`${layout}${loss}. Dearest: ${piece}, ${its}.`,
+  dearest: (layout, loss, piece, its) => t`${layout}${loss}. Most by: ${piece}, ${its}.`,
   /** @param {string} name */
   layout: (name) => `${name}: `,
   /** Before a piece's name, by layout. */

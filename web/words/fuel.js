@@ -9,7 +9,7 @@ export const words = {
     t`Use a port that the tank already has. Never weld or grind on a tank, full or empty.`,
     t`Catch what drips, keep it off skin and paint, air the place: petrol vapour creeps along the floor.`,
   ],
-  lead: t`The pump’s slope and the filter stand under their own names in the list of parts.`,
+  lead: t`The pump’s slope and the filter stand under their own names in the list of the job.`,
   fuelFirst: t`Which fuel`,
   sheets: {
     tank: [t`Tank`, t`standpipe, what it leaves, the engine’s share`],

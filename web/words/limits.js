@@ -155,6 +155,16 @@ export const angleWhere = {
   pipe_fall: FLUE,
 };
 
+const UP = t`Plus looks up, minus looks down, 0 is level.`;
+/** Which way an angle counts. @type {Record<string, string>} */
+export const angleSigns = {
+  heater_port: [UP, t`Where it may look straight down, leave “at least” empty.`].join(' '),
+  heater_outlet: UP,
+  pump_outlet: UP,
+  filter_upright: t`0 is upright, 90 lies flat.`,
+  pipe_fall: t`Minus falls away from the heater, plus climbs.`,
+};
+
 /** The way through the manual: sections in the order of the work, each with its angles. */
 export const steps = [
   { id: 'demand', title: t`Heat wanted`, angles: [] },
@@ -183,16 +193,20 @@ export const guide = {
   where: t`Where to look:`,
   notEntered: t`not entered`,
   entered: t`entered`,
+  /** On no document's word. */
+  example: t`trade usage, not the manual’s: put the manual’s number in its place`,
+  /** What is typed is kept with the step. */
+  typed: t`not saved yet`,
   /** @param {string} what */
   useUsage: (what) => t`Trade usage, no source: ${what}. Use it`,
   /** @param {string} what @param {string} source @param {string} vehicles */
   useLaw: (what, source, vehicles) => t`${source}, ${vehicles}: ${what}. Use it`,
   next: t`Save, go on`,
-  last: t`Save`,
+  last: t`Save, to the job`,
   saved: t`saved`,
   other: t`Steps`,
   /** @param {number} n @param {number} of */
-  count: (n, of) => t`${n} of ${of} entered`,
+  count: (n, of) => t`${n} of ${of} from the manual`,
   /** @type {Record<string, (low: string, high: string) => string>} */
   problems: {
     out_of_range: (low, high) => t`Enter ${low} to ${high}.`,
@@ -201,7 +215,7 @@ export const guide = {
     source_missing: () => t`Name the document and page, or the clause.`,
     vehicles_missing: () => t`A law is for certain vehicles: name them.`,
     reason_missing: () =>
-      t`Looser than law or trade usage: say why this heater may. It goes into the record.`,
+      t`Looser than a law or trade usage: say why this heater may, or that the law is for other vehicles. It goes into the record.`,
     too_long: (_, most) => t`Shorten it to ${most} letters.`,
   },
   seeField: t`Not saved: see the field that is marked.`,
