@@ -264,3 +264,11 @@ const ORDER = { beyond: 0, not_proven: 1, none: 2, within: 3 };
 export function worstFirst(views) {
   return [...views].sort((a, b) => ORDER[a.verdict] - ORDER[b.verdict]);
 }
+
+/** The one that words are about: the worst; where all are within, the one with least to spare.
+ * @param {CheckView[]} views @returns {CheckView | undefined} */
+export function mostPressing(views) {
+  const [worst] = worstFirst(views);
+  if (worst?.verdict !== 'within') return worst;
+  return [...views].sort((a, b) => a.margin - b.margin || 0)[0];
+}

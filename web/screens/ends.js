@@ -14,11 +14,11 @@ const of = (table, name) => table[name];
 function picture(check, tail, head) {
   return s(
     'svg',
-    { viewBox: '0 0 340 146', class: 'ends-picture', 'aria-hidden': 'true' },
+    { viewBox: '0 0 340 154', class: 'ends-picture', 'aria-hidden': 'true' },
     s('g', { transform: 'translate(80 60) scale(1.8)' }, outline(check)),
     // One above the other: long names would run into each other.
-    s('text', { x: 6, y: 122, class: 'small' }, tail),
-    s('text', { x: 334, y: 142, class: 'small', 'text-anchor': 'end' }, head),
+    s('text', { x: 6, y: 131, class: 'small' }, tail),
+    s('text', { x: 334, y: 150, class: 'small', 'text-anchor': 'end' }, head),
   );
 }
 

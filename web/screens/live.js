@@ -4,10 +4,10 @@ import { button, h, say } from '../dom.js';
 import { holdPicture } from '../drawings/hold.js';
 import {
   allViews,
+  mostPressing,
   viewsOfLive,
   whatToDo,
   whoseLimit,
-  worstFirst,
   zeroWords,
 } from '../sentences.js';
 import { play } from '../sound.js';
@@ -52,7 +52,7 @@ export function live(ctx, { part, blind }) {
       slot.show(views[i] ?? null, word, why ? of(t.levelRefusals, why) : '');
     });
     const all = allViews(views);
-    const worst = worstFirst(all)[0];
+    const worst = mostPressing(all);
     if (worst) {
       const named = [
         slots.length > 1 && of(t.checks, worst.id),
