@@ -11,7 +11,7 @@ const until = (ms) => clock(ms + 3_600_000);
 export const text = {
   name: 'Plumbmark',
   start: {
-    lead: t`Hold the phone to the mounted part, or type what the tape tells. It says within, beyond or not proven, and what to do about it.`,
+    lead: t`Hold the phone to the mounted part, or type what the tape tells. The page says within, beyond or not proven, and what to do about it.`,
     allow: t`Allow sensors`,
     tryout: t`Try-out, no sensors`,
     tape: t`Tape and tables, no sensors`,

@@ -51,7 +51,8 @@ export function demand(ctx) {
     surfaces.tell(results);
     const { long, short } = lossWords(worked, system);
     say(sum, long);
-    picture.replaceChildren(demandPicture(form, results, short));
+    // An empty box would look like something that failed to load.
+    picture.replaceChildren(results.length ? demandPicture(form, results, short) : '');
     follow();
     ways.replaceChildren(...Object.keys(words.sheets).map((name) => wayTo(ctx, name)));
   };

@@ -23,9 +23,16 @@ const FOR_DRIVER = [
   'after_run_min',
 ];
 
+/** What is typed for the card; until then what the job is named by.
+ * @param {Start} start @param {string} name */
+function typedFor({ ctx, record }, name) {
+  const named = name === 'vehicle' || name === 'heater' ? ctx.job[name] : '';
+  return record.typed[name] ?? named;
+}
+
 /** What was typed, or lines to write on. @param {Start} start @param {string} name @param {number} [lines] */
 function told(start, name, lines = 1) {
-  const text = (start.record.typed[name] ?? '').trim();
+  const text = typedFor(start, name).trim();
   if (text) return h('span', { class: 'told', 'data-told': name }, text);
   const blank = Array.from({ length: lines }, () => h('span', { class: 'blank' }));
   return h('span', { class: 'blanks', 'data-told': name }, ...blank);
@@ -99,7 +106,7 @@ export function startCard(ctx) {
       },
       change: () => start.kept.changed(true),
     });
-    /** @type {HTMLInputElement} */ (input).value = start.record.typed[name] ?? '';
+    /** @type {HTMLInputElement} */ (input).value = typedFor(start, name);
     return h('div', { class: 'field wide' }, h('label', { for: id }, label), input);
   };
   show();

@@ -3,6 +3,7 @@
 
 import { h } from '../dom.js';
 import { language } from '../locale.js';
+import { ORDER } from '../order.js';
 import { verdictFrame } from '../screens/frame.js';
 import { asRead } from '../own-words.js';
 import { limitWithUnit, valueAndU } from '../plan/units.js';
@@ -25,6 +26,11 @@ function grouped(all, key) {
   return [...groups];
 }
 
+const SECTIONS = Object.values(ORDER).flat();
+/** Checks and facts come one after the other; on paper they stand in the order of the work.
+ * @param {{ section: string }} a @param {{ section: string }} b */
+const inOrder = (a, b) => SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section);
+
 /** What a section or a part is called. @param {Context} ctx @param {string} section */
 function nameOfSection(ctx, section) {
   const named = /** @type {Record<string, any>} */ (ctx.text.sections)[section];
@@ -46,6 +52,13 @@ function verdictOf(ctx, row) {
   const shown = verdict === 'not_checked' || verdict === 'not_needed' ? 'none' : verdict;
   return verdictFrame(shown, ctx.text.verdicts[shown], /** @type {any} */ (basis));
 }
+
+/** What a verdict rests on where no document does: a frame alone does not tell that on paper.
+ * @param {Context} ctx @param {CheckRow} row */
+const restsOn = (ctx, { verdict, basis }) =>
+  verdict === 'within' && ['trade_usage', 'assumed'].includes(basis)
+    ? ` ${/** @type {Record<string, string>} */ (ctx.text.bases)[basis]}`
+    : '';
 
 /** @param {Context} ctx @param {CheckRow} row @param {string[]} sources all of them, to be told by
  * their numbers */
@@ -73,7 +86,7 @@ function line(ctx, row, sources) {
       ends.join(', '),
       whose && h('span', { class: 'whose' }, ` [${sources.indexOf(whose) + 1}]`),
     ),
-    h('td', {}, verdictOf(ctx, row), why ? ` ${why}` : ''),
+    h('td', {}, verdictOf(ctx, row), restsOn(ctx, row), why ? ` ${why}` : ''),
   );
 }
 
@@ -110,7 +123,7 @@ function listed(ctx, rows) {
   return h(
     'ul',
     {},
-    ...grouped(rows, (r) => r.section).map(([section, own]) =>
+    ...grouped([...rows].sort(inOrder), (r) => r.section).map(([section, own]) =>
       h(
         'li',
         {},

@@ -13,7 +13,7 @@ export const words = {
   ],
   clockBack: t`Times are those of the device, and its clock was set back in the course of this job: some are out of order. Captures stand in the order in which they were taken.`,
   sum: t`Checksum`,
-  handOver: t`Hand it over`,
+  handOver: t`Hand over the file`,
   table: t`A table for a fleet (CSV)`,
   bringIn: t`Bring in a record`,
   changed: t`Taken in. Its checksum is wrong: it was changed after it was written.`,
