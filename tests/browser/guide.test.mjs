@@ -92,7 +92,11 @@ test('every limit of the sheets is asked once, in the order of the work, and nam
 test('a manual’s numbers go in step by step and come out as a valid set', async (t1) => {
   const { page, faults } = await open(t1);
   await type(page, 'document', 'Unit H-7, mounting instructions, edition 4');
+  const state = (id) => page.textContent(`[data-limit="${id}"] [data-entered]`);
+  assert.equal(await state('clear_top_mm'), t.example, 'an example is not taken for the manual’s');
+  assert.equal(await state('intake_to_exhaust_mm'), t.notEntered);
   await type(page, 'clear_outlet_end_mm.low', '130,5');
+  assert.equal(await state('clear_outlet_end_mm'), t.typed);
   await page.focus(at('clear_outlet_end_mm.source'));
   await page.keyboard.type('11');
   await page.click('[data-limit="clear_top_mm"] [data-action="use-trade_usage"]');
