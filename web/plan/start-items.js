@@ -34,11 +34,11 @@ export function startItems(ctx) {
   });
   const told = stops.map((stop, i) => {
     const { went_on, what, at } = stop;
-    const title = words.stop.line(reasonOf(what), stamp(at));
+    const title = what ? words.stop.line(reasonOf(what), stamp(at)) : stamp(at);
     const mark = went_on && { who: went_on.who, at: went_on.at, photo: null };
     return mark
       ? line(`stop_${i + 1}`, title, 'seen', { ...mark, reason: wentOn(stop) })
-      : line('stop', words.stop.on, 'beyond', null);
+      : line('stop', words.stop.isOn(title), 'beyond', null);
   });
   return [...told, ...lines];
 }

@@ -9,6 +9,7 @@ import { asRead } from '../own-words.js';
 import { limitWithUnit, valueAndU } from '../plan/units.js';
 import { day, stamp } from '../units.js';
 import { words } from '../words/record.js';
+import { words as start } from '../words/start.js';
 import { short } from './canonical.js';
 import { nameOf } from './jobs.js';
 import { signed } from './signature.js';
@@ -18,6 +19,7 @@ import { signed } from './signature.js';
 /** @typedef {import('./rows.js').CheckRow} CheckRow */
 
 const t = words.paper;
+const WORK = Object.values(ORDER).flat();
 
 /** @template T @param {T[]} all @param {(one: T) => string} key @returns {[string, T[]][]} */
 function grouped(all, key) {
@@ -134,6 +136,18 @@ function listed(ctx, rows) {
   );
 }
 
+/** @param {import('./rows.js').FactRow} fact */
+const isStop = ({ id }) => id.startsWith('start.stop');
+
+/** A stop of the first start: nothing that was seen and is well. @param {import('./rows.js').FactRow} stop */
+const stopLine = ({ statement, who, at, reason }) =>
+  h(
+    'p',
+    { class: 'stopped' },
+    h('b', {}, statement),
+    at && ` ${start.stop.resumed(who, stamp(at), reason)}`,
+  );
+
 /** What was seen, by whom and on which day. @param {import('./rows.js').FactRow[]} facts */
 function seenBy(facts) {
   if (!facts.length) return h('p', {}, t.none);
@@ -200,7 +214,8 @@ function signatures(ctx) {
 export function paper(ctx, record, pictures, summary) {
   const told = record.checks.filter((c) => !['not_checked', 'not_needed'].includes(c.verdict));
   const open = record.checks.filter((c) => c.verdict === 'not_checked');
-  const seen = record.facts.filter((f) => f.state === 'seen');
+  const stops = record.facts.filter(isStop);
+  const seen = record.facts.filter((f) => f.state === 'seen' && !isStop(f));
   const unseen = record.facts.filter((f) => f.state === 'not_seen');
   const repeated = record.captures.length - new Set(record.captures.map((c) => c.report.part)).size;
   const gauges = record.captures.flatMap((c) => c.gauge ?? []);
@@ -218,6 +233,7 @@ export function paper(ctx, record, pictures, summary) {
     record.job.tryout ? h('p', { class: 'tryout-mark' }, t.tryout) : null,
     head(record),
     h('p', { class: 'summary' }, `${summary}.`),
+    ...(stops.length ? [h('h2', {}, t.stops), ...stops.map(stopLine)] : []),
     h('h2', {}, t.measured),
     ...(told.length ? measured(ctx, told) : [h('p', {}, t.none)]),
     ...pictures,

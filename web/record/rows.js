@@ -3,6 +3,8 @@
 import { workedOf } from '../plan/fields.js';
 import { contributions } from '../plan/model.js';
 import { itemsOf, noNeed as noNeedOf } from '../plan/state.js';
+import { hasMovedSince } from '../sentences.js';
+import { words } from '../words/record.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../plan/state.js').Item} Item */
@@ -101,7 +103,17 @@ const howOf = ({ report, blind, gauge }) =>
     ...(gauge ? [`by gauge ${gauge.number}`, `software ${gauge.software}`, 'at: taken in'] : []),
   ].join(', ');
 
-/** As parked, and in the vehicle where its level was read.
+/** What was true of the vehicle as it stood, and is no verdict any more. @param {CheckRow} row
+ * @returns {CheckRow} */
+const overtaken = (row) => ({
+  ...row,
+  verdict: 'none',
+  what: `${row.what}: ${words.moved}`,
+  margin: null,
+  probability: null,
+});
+
+/** As parked, and in the vehicle where its level was read; nothing of a vehicle that has moved since.
  * @param {Context} ctx @param {Item} item @returns {CheckRow[]} */
 function ofCapture(ctx, { section, title, group, capture }) {
   if (!capture) return [];
@@ -138,9 +150,10 @@ function ofCapture(ctx, { section, title, group, capture }) {
         contributions: c.contributions.map((x) => ({ name: x.name, u: x.u_deg })),
       }));
   const level = report.vehicle?.checks ?? [];
+  const there = rows(level, '.in_vehicle', [inVehicle]);
   return [
     ...rows(report.checks, '', level.length ? [parked] : []),
-    ...rows(level, '.in_vehicle', [inVehicle]),
+    ...(hasMovedSince(ctx, capture) ? there.map(overtaken) : there),
   ];
 }
 
@@ -177,6 +190,10 @@ export function checkRows(ctx) {
  * @property {number | null} photo
  */
 
+/** What a line's state is as a fact's. A stop that is on has been seen, whatever else is open.
+ * @type {Partial<Record<Item['state'], FactRow['state']>>} */
+const STATES = { seen: 'seen', not_needed: 'not_needed', beyond: 'seen' };
+
 /** Every fact, in the order of the work. @param {Context} ctx @returns {FactRow[]} */
 export function factRows(ctx) {
   const noNeed = ctx.plan.keptOf('job').record.ticks;
@@ -190,7 +207,7 @@ export function factRows(ctx) {
         id: fact,
         section,
         statement: title,
-        state: state === 'seen' || state === 'not_needed' ? state : 'not_seen',
+        state: STATES[state] ?? 'not_seen',
         who: tick?.who ?? '',
         at: tick?.at ?? null,
         reason: tick?.reason ?? '',

@@ -18,6 +18,7 @@ export const words = {
   bringIn: t`Bring in a record`,
   changed: t`Taken in. Its checksum is wrong: it was changed after it was written.`,
   sound: t`Taken in. Its checksum is right.`,
+  moved: t`the vehicle moved afterwards, this no longer counts`,
   print: t`Print, or save as PDF`,
   sign: {
     title: t`Signatures`,
@@ -43,6 +44,7 @@ export const words = {
     software: t`Software`,
     columns: [t`Check`, t`Value ± U (95 %)`, t`Limit`, t`Verdict`],
     whose: t`On whose word the limits stand`,
+    stops: t`Stopped in the first start`,
     measured: t`Measured`,
     open: t`Not checked`,
     noNeed: t`Not needed here`,
