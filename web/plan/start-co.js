@@ -14,6 +14,8 @@ import { timersOf } from './start-timer.js';
 /** @typedef {import('./model.js').Worked} Worked */
 
 const t = start.co;
+/** The advice to read on. */
+const GOES_ON = '[data-result="spare_test_min"] .does';
 
 /** @param {Worked | null} worked @param {string} name */
 function resultOf(worked, name) {
@@ -44,6 +46,8 @@ function add(form, kept) {
  * @param {SheetForm} form @param {Start} kept @param {HTMLElement} more */
 function told(ctx, form, kept, more) {
   const stop = h('div', {});
+  const toTop = button(start.stop.now, 'stop-now', () => scrollTo(0, 0));
+  toTop.hidden = true;
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
   form.onWorked = (worked) => {
@@ -54,11 +58,14 @@ function told(ctx, form, kept, more) {
       urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
     const stopped = kept.stop !== null || kept.stopByReading() === 'co';
     more.hidden = stopped;
+    toTop.hidden = !stopped;
+    // Nothing goes on beside a stop.
+    if (stopped) for (const el of form.answers.el.querySelectorAll(GOES_ON)) el.remove();
     if (stopped === stop.hasChildNodes()) return;
     const on = button(t.toStop, 'to-stop', () => ctx.go('start_up'));
     stop.replaceChildren(...(stopped ? [stopNow(on)] : []));
   };
-  return { stop, alarm, urgent };
+  return { stop, toTop, alarm, urgent };
 }
 
 /** @param {Context} ctx */
@@ -67,7 +74,7 @@ export function startCo(ctx) {
   timersOf(kept);
   const form = new SheetForm(ctx, 'co_check', sheets.co_check);
   const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
-  const { stop, alarm, urgent } = told(ctx, form, kept, more);
+  const { stop, toTop, alarm, urgent } = told(ctx, form, kept, more);
   const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);
   const body = [
     stop,
@@ -80,11 +87,13 @@ export function startCo(ctx) {
     urgent,
     ...form.outcome(),
   ];
-  const el = frame(ctx, 'start_co', t.title, body, [more]);
+  const el = frame(ctx, 'start_co', t.title, body, [more, toTop]);
   form.start();
   // A number that is half typed stops nothing; one that was left does, and that is kept.
   el.addEventListener('change', () => {
-    if (kept.stopByReading() === 'co') kept.raise('co', true);
+    if (kept.stopByReading() !== 'co') return;
+    kept.raise('co', true);
+    scrollTo(0, 0);
   });
   return el;
 }

@@ -74,13 +74,17 @@ export function stopScreen(start, onGoOn) {
 function readingsOf({ readings }) {
   const rows = readings?.co.map((row) => row.typed.ppm).filter(Boolean) ?? [];
   const starts = readings?.started.starts;
-  const told = [rows.length && `${rows.join(', ')} ppm`, starts && `${starts} ×`];
+  const told = [rows.length && `${rows.join(' · ')} ppm`, starts && `${starts} ×`];
   const line = told.filter(Boolean).join('; ');
   return line && t.readings(line);
 }
 
-/** Why it went on, and what was found. @param {import('./start-record.js').Stop} stop */
-export const wentOn = ({ went_on }) => (went_on ? t.wentOn(went_on.why, went_on.found) : '');
+/** Why it went on, what was found, what was read until then.
+ * @param {import('./start-record.js').Stop} stop */
+export const wentOn = (stop) =>
+  stop.went_on
+    ? [t.wentOn(stop.went_on.why, stop.went_on.found), readingsOf(stop)].filter(Boolean).join('. ')
+    : '';
 
 /** The stops that there were. @param {Start} start */
 export function pastStops(start) {
@@ -88,13 +92,11 @@ export function pastStops(start) {
   if (!stops.length) return null;
   const line = (/** @type {import('./start-record.js').Stop} */ s) => {
     const on = /** @type {import('./start-record.js').WentOn} */ (s.went_on);
-    const readings = readingsOf(s);
     return h(
       'li',
       { class: 'card', 'data-stop': s.what },
       h('b', {}, t.line(reasonOf(s.what), clock(s.at))),
       h('p', {}, t.resumed(on.who, clock(on.at), wentOn(s))),
-      readings ? h('p', { class: 'source' }, readings) : null,
     );
   };
   return h(

@@ -29,6 +29,8 @@ class Screen {
   /** @type {HTMLElement} */ el = h('div', {});
   /** The step that was tapped, instead of the next one. @type {string | null} */ chosen = null;
   skipping = false;
+  /** The step that was just told as done, where that proves nothing. @type {string | null} */ lacking =
+    null;
 
   /** @param {Context} ctx */
   constructor(ctx) {
@@ -117,6 +119,7 @@ class Screen {
       [
         this.summary,
         h('p', { class: 'caution' }, words.watch),
+        this.#lack(id),
         id ? this.#card(id) : h('p', { class: 'lead' }, words.allTold),
         h('p', { class: 'source' }, this.start.kept.mark()),
         h('details', { open: id === STEPS[0] }, h('summary', {}, words.cautionsTitle), cautions),
@@ -128,6 +131,18 @@ class Screen {
         ...Object.entries(words.tick).map(([id, statement]) => tick(this.ctx, kept, id, statement)),
       ],
       this.#foot(id),
+    );
+  }
+
+  /** What the step before lacks, while there is still time for it. @param {string | null} shown */
+  #lack(shown) {
+    const id = this.lacking;
+    if (!id || id === shown) return null;
+    return h(
+      'div',
+      { class: 'lacking', role: 'status' },
+      h('p', { class: 'missing' }, words.notProven(steps[id].title)),
+      button(words.lookAgain, 'lacking', () => this.#choose(id), 'row'),
     );
   }
 
@@ -232,6 +247,8 @@ class Screen {
     tell(trouble, lacks);
     if (lacks) return trouble.scrollIntoView({ block: 'center' });
     this.start.mark(id, who, reason, how);
+    const worth = this.start.evaluate()?.values[id];
+    this.lacking = how === 'ticks' && worth !== WORTH.done ? id : null;
     this.#again();
   }
 }

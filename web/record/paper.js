@@ -19,7 +19,6 @@ import { signed } from './signature.js';
 /** @typedef {import('./rows.js').CheckRow} CheckRow */
 
 const t = words.paper;
-const WORK = Object.values(ORDER).flat();
 
 /** @template T @param {T[]} all @param {(one: T) => string} key @returns {[string, T[]][]} */
 function grouped(all, key) {

@@ -2,7 +2,7 @@
 // is open, what to do next. Never one answer for all of it.
 
 import { filing } from '../carrier.js';
-import { button, h } from '../dom.js';
+import { button, h, say } from '../dom.js';
 import { ORDER } from '../order.js';
 import { asRead } from '../own-words.js';
 import { frame, pick, verdictFrame } from './frame.js';
@@ -67,6 +67,7 @@ function rowOf(ctx, name) {
 export function parts(ctx, { note: said } = {}) {
   const t = ctx.text.parts;
   const summary = h('p', { class: 'summary', role: 'status' });
+  const stopped = h('p', { class: 'trouble', role: 'alert', hidden: true });
   const list = h('div', {});
   const note = h('p', { class: 'source' });
   const demo = { first: h('div', {}), last: h('div', {}) };
@@ -101,16 +102,21 @@ export function parts(ctx, { note: said } = {}) {
       const own = shown.filter((i) => i.section === name);
       if (name === 'limits') small.textContent = t.entered(entered, of);
       if (!own.length) continue;
-      small.textContent = worstOf(own)?.title ?? sub;
+      const lost = own.some((i) => i.state === 'none') ? t.lost : sub;
+      small.textContent = worstOf(own)?.title ?? lost;
       verdict.replaceChildren(standing(ctx, own));
     }
     const first = (/** @type {string[]} */ states) =>
       [...rows.keys()].find((name) =>
         shown.some((i) => i.section === name && states.includes(i.state)),
       );
-    due = first(['beyond']) ?? first(['not_proven', 'open', 'none']);
+    const stop = items.find((i) => i.group === 'start.stop');
+    stopped.hidden = !stop;
+    say(stopped, stop?.title ?? '');
+    due = stop?.section ?? first(['beyond']) ?? first(['not_proven', 'open', 'none']);
     // Before anything is measured: what it will be held against.
-    if (due !== 'job' && !entered && !(n.beyond + n.not_proven + n.within)) due = 'limits';
+    const isBlank = !entered && !(n.beyond + n.not_proven + n.within);
+    if (!stop && due !== 'job' && isBlank) due = 'limits';
     next.textContent = due ? t.next(wordsOf(ctx, due)[0]) : t.nothingNext;
     next.disabled = !due;
     unchecked.textContent = t.open(n.open);
@@ -127,6 +133,7 @@ export function parts(ctx, { note: said } = {}) {
     ctx.job.vehicle || t.title,
     [
       said ? h('p', { class: 'caution', role: 'status' }, said) : null,
+      stopped,
       summary,
       filing(ctx),
       demo.first,

@@ -48,7 +48,7 @@ export const sheets = {
       shown_rise_ppm: t`Rise that the meter shows`,
       part_rise_ppm: t`Largest rise so far, test not whole`,
       alarm_rise_ppm: t`Largest rise by an alarm, which is no meter`,
-      spare_test_min: t`Time beyond what the test takes`,
+      spare_test_min: t`Test time more than the least`,
       needed_min: t`The test takes at least`,
       full_min: t`Tested at full power`,
       low_min: t`Tested at low power`,

@@ -54,9 +54,10 @@ export const words = {
   skipped: (title, reason) => t`${title} (skipped: ${reason})`,
   /** @param {string} title */
   notProven: (title) => t`${title} (done, not proven)`,
-  skipAsk: t`Why it is left out`,
+  lookAgain: t`What it lacks`,
+  skipAsk: t`Why it is skipped`,
   needsReason: t`Say why: the step stands in the list as skipped, with these words.`,
-  skipConfirm: t`Leave it out`,
+  skipConfirm: t`Skip it`,
   skipBack: t`Back`,
   takeBack: t`Take it back`,
   next: t`Go on with the list`,
@@ -72,7 +73,8 @@ export const words = {
   stop: {
     now: t`STOP`,
     title: t`STOP`,
-    on: t`STOP is on`,
+    /** @param {string} line when, and what it was */
+    isOn: (line) => t`STOP is on. ${line}`,
     does: [
       t`Stop: heater off at its control.`,
       t`Out: everybody, now.`,
