@@ -29,7 +29,7 @@ export const text = {
   },
   guides: { minutes: t`Five minutes`, plusMinus: t`What ± means` },
   sensors: {
-    denied: t`The browser refused the sensors. Chrome: tap the sign left of the address, then Permissions, and allow motion sensors. Safari: close this tab, open it again and answer “Allow”; in Settings, Apps, Safari, clear this page’s data if it does not ask. Then tap again.`,
+    denied: t`The browser refused the sensors. Chrome: tap the sign left of the address, then Permissions, and allow motion sensors. Safari: close this tab, open it again and answer “Allow”; in Settings, Apps, Safari, clear this page’s data if it does not ask. Then tap again. Until then “Tape and tables, no sensors” below does all but the angles.`,
     insecure: t`This address gets no sensors: browsers give them to https pages and to localhost only. Open the page by https, or reach the computer as localhost over the cable.`,
     unsupported: t`This browser has no motion sensors for pages. Use another one, or the try-out.`,
     asking: t`Asking the browser …`,
@@ -77,6 +77,7 @@ export const text = {
     /** @param {string} what */
     next: (what) => t`Next: ${what}`,
     nothingNext: t`Nothing left to do here`,
+    lost: t`counts no more, or never did: read it again`,
     /** @param {{ open: number, beyond: number, not_proven: number, within: number, usage: number,
      *   not_found: number, seen: number, not_needed: number }} n */
     summary: ({ open, beyond, not_proven, within, usage, not_found, seen, not_needed }) => {
@@ -226,7 +227,7 @@ export const text = {
     enterAllowance: t`Position allowed; the manual’s allowance has not been entered.`,
     preferred: t`Better still:`,
     preferredReached: t`In the preferred band.`,
-    checkEnds: t`Eye and reading name different ends. Turn the phone the right way round, or look again.`,
+    checkEnds: t`Eye and reading name different ends. Look again which end is lower: ‹ Back. If you saw right, it is the phone that lies the wrong way round.`,
     endNotTold: t`Nobody said which end is lower: the reading is kept without a verdict.`,
     rollUndefined: t`So near plumb there is no roll. Read it on a flat that lies less steep.`,
     /** @param {string} angle @param {string | null} rise @param {string} over */
@@ -537,7 +538,7 @@ export const text = {
     asBefore: t`The vehicle stands as before.`,
     /** @param {string} time */
     moved: (time) =>
-      t`The vehicle has moved since ${time}: answers in the vehicle taken since then no longer count.`,
+      t`The vehicle has moved since ${time}: answers in the vehicle taken since then no longer count. Read those parts again.`,
     movedSince: t`the vehicle moved after this: the answer in the vehicle no longer counts`,
     inVehicle: t`in the vehicle`,
     parked: t`as parked`,

@@ -112,6 +112,15 @@ function capturePhotos(ctx, capture) {
   return photosOf(ctx, owner, String(capture.id));
 }
 
+/** Whether another reading may settle it: a limit that nobody entered it does not.
+ * @param {import('../types.js').CheckReport} check */
+const asksAgain = ({ verdict, why }) =>
+  verdict !== 'within' && !['limit_not_entered', 'allowance_not_entered'].includes(why ?? '');
+
+/** Once more, from the question that only an eye answers: what was moved may lean the other way.
+ * @param {Context} ctx @param {import('../types.js').PartId} part */
+const readAgain = (ctx, part) => ctx.go(ctx.questions().length ? 'ends' : 'live', { part });
+
 /** @param {Context} ctx @param {{ capture: Capture }} params */
 export function captured(ctx, { capture }) {
   const t = ctx.text.captured;
@@ -125,6 +134,10 @@ export function captured(ctx, { capture }) {
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
   const next = nextPart(ctx, report.part);
   const spoken = h('p', { class: 'sr', 'aria-live': 'polite' });
+  // What is to be moved, or turned, is read again before anything else.
+  const [again, on] = report.checks.some(asksAgain)
+    ? /** @type {const} */ (['main', 'lesser'])
+    : /** @type {const} */ (['lesser', 'main']);
   const photos = h('div', {});
   const offerPhotos = () => photos.replaceChildren(capturePhotos(ctx, capture));
   if (known) offerPhotos();
@@ -148,11 +161,11 @@ export function captured(ctx, { capture }) {
       button(t.where, 'where', () => ctx.go('details', { capture }), 'row'),
     ],
     [
-      button(t.again, 'again', () => ctx.go('live', { part: report.part }), 'lesser'),
+      button(t.again, 'again', () => readAgain(ctx, report.part), again),
       next
-        ? button(t.next(ctx.text.parts[next]), 'next', () => ctx.go('hold', { part: next }))
-        : button(t.done, 'next', () => ctx.go('parts')),
-    ],
+        ? button(t.next(ctx.text.parts[next]), 'next', () => ctx.go('hold', { part: next }), on)
+        : button(t.done, 'next', () => ctx.go('parts'), on),
+    ].sort((a) => (a.classList.contains('lesser') ? -1 : 1)),
   );
   return Object.assign(el, {
     /** The store's word, and nobody else's. @param {Promise<Capture>} kept */

@@ -101,6 +101,7 @@ export function level(ctx) {
     const moved = value === 2;
     ctx.keepLevel(moved);
     complain(moved ? t.moved(clock(before_ms)) : '');
+    if (moved) scrollTo(0, 0);
     finish(true);
     if (value === 1) say(state, `${t.asBefore} ${t.title}: ${levelState(ctx)}`);
   };
@@ -109,6 +110,7 @@ export function level(ctx) {
     'level',
     t.title,
     [
+      trouble,
       h('p', {}, t.how),
       tablePicture(engine.rotationOf('back'), { topEdge: ctx.text.hold.topEdge, edge: t.how }),
       pick(t.where, 'where', Object.entries(t.surfaces), ctx.levelSurface, (v) => {
@@ -117,7 +119,6 @@ export function level(ctx) {
       }),
       slopes.el,
       state,
-      trouble,
       watch.hint,
       watch.progress,
       button(t.terms, 'vehicle', () => ctx.go('vehicle'), 'row'),
