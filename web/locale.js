@@ -38,7 +38,7 @@ export function choose(other) {
 export const nameOf = (of) => new Intl.DisplayNames([of], { type: 'language' }).of(of) ?? of;
 
 /** What stands between ones and tenths. */
-const point =
+export const point =
   new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ??
   '.';
 

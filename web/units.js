@@ -1,6 +1,6 @@
 // Angles, lengths and times as people write them. Display only: no verdict comes from here.
 
-import { asPrinted } from './locale.js';
+import { asPrinted, point } from './locale.js';
 
 const RAD = Math.PI / 180;
 /** Steeper than this, percent and mm/m say nothing any more. */
@@ -97,6 +97,11 @@ export function lengthFromField(value, system) {
   return system === 'us' ? value * 25.4 : value;
 }
 
+/** Whether a sign that is no decimal point here parts three digits: whole thousands to who typed it,
+ * a thousandth of them to who reads a decimal. @param {string} plain @param {string} text */
+const isGrouped = (plain, text) =>
+  /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(plain) && !text.includes(point);
+
 /**
  * A number as typed: comma or point, minus or dash. `null` for an empty field; an `Error` whose
  * message is a key of the catalogue for anything else.
@@ -106,7 +111,8 @@ export function lengthFromField(value, system) {
 export function parseNumber(text) {
   const plain = text.trim().replace('−', '-').replace(',', '.');
   if (plain === '') return null;
-  if (!/^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain)) throw new Error('not_a_number');
+  if (isGrouped(plain, text) || !/^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain))
+    throw new Error('not_a_number');
   return Number(plain);
 }
 

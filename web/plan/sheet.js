@@ -42,6 +42,14 @@ import { Working } from './working.js';
  * @property {string} [addRow]
  */
 
+/** Opens what is folded over a field: a complaint there must be seen. @param {Element} field */
+function unfold(field) {
+  const folded = field.closest('details:not([open])');
+  if (!folded) return;
+  folded.setAttribute('open', '');
+  unfold(folded);
+}
+
 export class SheetForm {
   /** @type {(worked: Worked | null) => void} */ onWorked = () => {};
   /** @type {SheetField[][]} */ rowFields = [];
@@ -206,7 +214,10 @@ export class SheetForm {
   refresh() {
     for (const field of this.all) field.complain('');
     const read = this.all.map((f) => f.read());
-    if (read.includes(undefined)) return this.#none(this.ctx.plan.words.seeField);
+    if (read.includes(undefined)) {
+      for (const [i, field] of this.all.entries()) if (read[i] === undefined) unfold(field.el);
+      return this.#none(this.ctx.plan.words.seeField);
+    }
     const numbers = /** @type {{ x: number, half: number }[]} */ (read);
     this.x = numbers.map((n) => n.x);
     this.half = numbers.map((n) => n.half);
@@ -248,6 +259,7 @@ export class SheetForm {
     const told = problem === 'other_unit' && system === 'us' ? 'out_of_range' : problem;
     const own = this.words.problems?.[`${place.entry.name}.${problem}`];
     field.complain(own ?? this.#problem(told, low, high, slip));
+    unfold(field.el);
     return t.seeField;
   }
 
