@@ -142,7 +142,7 @@ export class Answers {
     const whose = ctx.text.basisLine[limit.basis](asRead(limit.source));
     const law = limit.vehicles ? t.lawFor(asRead(limit.vehicles)) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';
-    return [`${ends.filter(Boolean).join(', ')}.`, whose, law, reason].filter(Boolean).join(' ');
+    return [`${ends.filter(Boolean).join('. ')}.`, whose, law, reason].filter(Boolean).join(' ');
   }
 
   /** @param {Answer} a */

@@ -25,5 +25,8 @@ export function sumLines(form, results) {
   });
   const apart = of('loss_difference_pa');
   if (apart) lines.push(words.apart(withU(apart, system)));
-  return form.rows.length ? lines : [words.noPieces];
+  if (!form.rows.length) return [words.noPieces];
+  // What was forgotten costs nothing, and would read well.
+  const empty = ['0', '1'].filter((run) => form.rows.every((row) => row.typed.run !== run));
+  return [...lines, ...empty.map((run) => words.emptyRun(words.runs[Number(run)]))];
 }

@@ -75,13 +75,17 @@ export const sheets = {
       bends_a_deg: t`Bends, both runs`,
       length_a_m: t`Length, both runs`,
       loss_a_pa: t`Pressure the ducts cost`,
+<<<<<<< HEAD
       dearest_a: t`Costs most`,
+=======
+      dearest_a: t`Piece that costs most`,
+>>>>>>> 5f4c671 (words: nothing beyond but a verdict, pieces move up and down, a run without pieces is told; Spanish)
       fan_flow_a_m3_per_h: t`Air with this fan`,
       fan_outlet_a_celsius: t`Warm air with this fan`,
       bends_b_deg: t`B: bends, both runs`,
       length_b_m: t`B: length, both runs`,
       loss_b_pa: t`B: pressure the ducts cost`,
-      dearest_b: t`B: dearest piece`,
+      dearest_b: t`B: piece that costs most`,
       fan_flow_b_m3_per_h: t`B: air with this fan`,
       fan_outlet_b_celsius: t`B: warm air with this fan`,
       loss_difference_pa: t`B costs more than A by`,
@@ -173,16 +177,22 @@ export const words = {
   pieces: t`Runs, piece by piece`,
   piecesWhy: t`One way of the air, in its order: from the room to the heater, from the heater to the room.`,
   runs: [t`Return: room to heater`, t`Warm: heater to room`],
+  /** @param {string} run */
+  emptyRun: (run) => t`${run}: no piece. Right only where the heater stands open there.`,
   heater: t`heater`,
   add: t`Add a piece to the run`,
   addIn: t`in layout`,
   compare: t`Compare with a second layout`,
   compareWhy: t`Layout A is the one that counts for this heater; B stands beside it.`,
-  up: t`Earlier`,
-  down: t`Later`,
+  up: t`Move up`,
+  down: t`Move down`,
   edit: t`More on this piece`,
   /** @param {string} layout @param {string} loss @param {string} piece @param {string} its */
+<<<<<<< HEAD
   dearest: (layout, loss, piece, its) => t`${layout}${loss}. Most by: ${piece}, ${its}.`,
+=======
+  dearest: (layout, loss, piece, its) => t`${layout}${loss} in all. Costs most: ${piece}, ${its}.`,
+>>>>>>> 5f4c671 (words: nothing beyond but a verdict, pieces move up and down, a run without pieces is told; Spanish)
   /** @param {string} name */
   layout: (name) => `${name}: `,
   /** Before a piece's name, by layout. */

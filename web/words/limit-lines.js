@@ -33,7 +33,7 @@ export const words = {
   examples: t`Trade usage again`,
   replaced: t`Put into the fields. Look it through, then save.`,
   loose: t`Examples are common practice without a source. Put the manual’s numbers in their place.`,
-  notANumber: t`Enter a number, such as 12 or 12.5, or leave it empty.`,
+  notANumber: t`Enter a number, such as 1200 or 12.5, no sign between thousands, or leave it empty.`,
   tooLarge: t`This file is too large for a limit set; nothing was changed.`,
   notJson: t`This file is not JSON; nothing was changed.`,
   twice: t`Something stands twice in this file; nothing was changed.`,

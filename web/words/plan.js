@@ -27,7 +27,7 @@ const slips = {
 export const words = {
   problems,
   slips,
-  notANumber: t`Enter a number, such as 120 or 12.5, or leave it empty.`,
+  notANumber: t`Enter a number, such as 1200 or 12.5, no sign between thousands, or leave it empty.`,
   seeField: t`No verdict: see the field that is marked.`,
   /** @param {string} label */
   missing: (label) => t`No verdict yet. Still to enter: ${label}.`,

@@ -88,7 +88,7 @@ export const sheets = {
     results: {
       fuse_a: t`Fuse`,
       carries_a: t`The conductor carries, where it lies`,
-      spare_a: t`What it carries beyond its fuse`,
+      spare_a: t`Conductor carries more than its fuse`,
       fuse_to_battery_mm: t`Battery to fuse`,
       boat_law_a: t`For US petrol boats, insulation for 105 °C`,
     },
