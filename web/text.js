@@ -227,7 +227,7 @@ export const text = {
     enterAllowance: t`Position allowed; the manual’s allowance has not been entered.`,
     preferred: t`Better still:`,
     preferredReached: t`In the preferred band.`,
-    checkEnds: t`Eye and reading name different ends. Look again which end is lower: ‹ Back. If you saw right, it is the phone that lies the wrong way round.`,
+    checkEnds: t`Eye and reading name different ends. Look again which end is lower (‹). If you saw right, the phone lies the wrong way round.`,
     endNotTold: t`Nobody said which end is lower: the reading is kept without a verdict.`,
     rollUndefined: t`So near plumb there is no roll. Read it on a flat that lies less steep.`,
     /** @param {string} angle @param {string | null} rise @param {string} over */

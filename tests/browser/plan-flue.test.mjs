@@ -104,13 +104,13 @@ test('a drain only where core allows one, and only then advised', async (t) => {
     assert.match(await state(page, 1), /no drain may be set/);
   }
   await type(page, { drain_bore_mm: '4' }, main(1));
-  assert.match(await complaint(page, 'drain_bore_mm', main(1)), /No drain may be here/);
+  assert.match(await complaint(page, 'drain_bore_mm', main(1)), /No drain is allowed here/);
   assert.equal(await page.locator('.answers .check').count(), 0);
   await type(page, { place: '0' }, main(1));
   assert.deepEqual(await lines(page), ['within', 'within', 'within']);
   assert.equal((await check(page, 'drain_bore_mm')).verdict, 'within');
   await type(page, { drain_in_manual: '0' });
-  assert.match(await complaint(page, 'drain_bore_mm', main(1)), /No drain may be here/);
+  assert.match(await complaint(page, 'drain_bore_mm', main(1)), /No drain is allowed here/);
 });
 
 test('in feet and inches; bad input at its field; nothing lost over a reload', async (t) => {

@@ -93,7 +93,8 @@ export function startCo(ctx) {
   el.addEventListener('change', () => {
     if (kept.stopByReading() !== 'co') return;
     kept.raise('co', true);
-    scrollTo(0, 0);
+    // After the next field has had its look.
+    requestAnimationFrame(() => scrollTo(0, 0));
   });
   return el;
 }

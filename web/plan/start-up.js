@@ -174,7 +174,8 @@ class Screen {
     const mark = this.start.record.skipped[id] ?? this.start.record.ticks[id];
     this.body = stepBody(this.start, id, () => this.update());
     this.unproven = h('p', { class: 'missing', hidden: true });
-    this.who = textField(words.who, 'step-who', this.ctx.settings.who ?? '');
+    const who = this.who?.value() || (this.ctx.settings.who ?? '');
+    this.who = textField(words.who, 'step-who', who);
     this.reason = textField(this.skipping ? words.skipAsk : words.note, 'step-reason', '');
     this.trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
     const asks = this.#toDo(id) ? [this.who.el, this.reason.el, this.trouble] : [];

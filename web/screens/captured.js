@@ -65,6 +65,7 @@ export function checkWords(ctx, capture, i) {
         inVehicle &&
           !trouble &&
           inVehicle.verdict !== 'within' &&
+          whatToDo(ctx, inVehicle) !== whatToDo(ctx, parked) &&
           h('p', { class: 'does' }, whatToDo(ctx, inVehicle)),
       ),
     h(

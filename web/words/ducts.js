@@ -75,11 +75,7 @@ export const sheets = {
       bends_a_deg: t`Bends, both runs`,
       length_a_m: t`Length, both runs`,
       loss_a_pa: t`Pressure the ducts cost`,
-<<<<<<< HEAD
-      dearest_a: t`Costs most`,
-=======
       dearest_a: t`Piece that costs most`,
->>>>>>> 5f4c671 (words: nothing beyond but a verdict, pieces move up and down, a run without pieces is told; Spanish)
       fan_flow_a_m3_per_h: t`Air with this fan`,
       fan_outlet_a_celsius: t`Warm air with this fan`,
       bends_b_deg: t`B: bends, both runs`,
@@ -188,11 +184,7 @@ export const words = {
   down: t`Move down`,
   edit: t`More on this piece`,
   /** @param {string} layout @param {string} loss @param {string} piece @param {string} its */
-<<<<<<< HEAD
-  dearest: (layout, loss, piece, its) => t`${layout}${loss}. Most by: ${piece}, ${its}.`,
-=======
   dearest: (layout, loss, piece, its) => t`${layout}${loss} in all. Costs most: ${piece}, ${its}.`,
->>>>>>> 5f4c671 (words: nothing beyond but a verdict, pieces move up and down, a run without pieces is told; Spanish)
   /** @param {string} name */
   layout: (name) => `${name}: `,
   /** Before a piece's name, by layout. */
