@@ -53,7 +53,7 @@ export const text = {
     jobs: t`All jobs`,
     record: t`Record`,
     mayGo: t`This browser may throw saved jobs away when space is short: hand the record out when you leave.`,
-    again: t`Checked again`,
+    again: t`Check again`,
     /** The order of the work. @type {Record<string, string>} */
     groups: {
       first: t`Before the first cut`,

@@ -117,6 +117,12 @@ test('a wrong end gives no verdict, and says why', async () => {
   await tap(b.page, 'capture');
   await saved(b.page);
   assert.equal(await verdictOf(b.page, 'pump_outlet'), 'none');
+  // The eye looks again before the phone is turned: both wrong would agree.
+  assert.equal(await b.page.getAttribute('[data-action="again"]', 'class'), 'main');
+  await tap(b.page, 'again');
+  await tap(b.page, 'end-tail');
+  await waitReason(b.page, '');
+  assert.equal(await verdictOf(b.page, 'pump_outlet'), 'within');
   await b.end();
 });
 

@@ -260,6 +260,10 @@ test('checked again: what has moved beyond both uncertainties, and what was not 
     'clearances.bottom_mm': 'open',
     'clearances.left_mm': 'open',
   });
+  // On to the new job, not back to the card of the earlier one.
+  await tap(page, 'read-parts');
+  await page.waitForSelector('[data-screen="parts"]');
+  assert.ok(await page.isVisible('[data-action="again"]'));
   await again(page);
   await toSection(page, 'place');
   // A tape's ± is 2 mm and 0.2 %: U of one is 2.5 mm, of both together 5.0 mm.

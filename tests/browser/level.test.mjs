@@ -139,10 +139,20 @@ test('a vehicle that moved: said at once, and marked at what was captured before
   await capture(page);
   await toParts(page);
   await readLevel(r, { along: 9, across: -2 });
-  assert.match(await page.textContent('.level .trouble'), /has moved since \d\d:\d\d/);
+  assert.match(
+    await page.textContent('.level .trouble'),
+    /has moved since \d\d:\d\d.*Read those parts again/,
+  );
   await tap(page, 'done');
   assert.equal(await verdict(), standing, 'captured before the second level, which said "as before"');
   assert.equal(await page.getAttribute('[data-part="pump"] .verdict', 'data-verdict'), 'none');
+  assert.ok((await page.textContent('[data-part="pump"]')).includes(text.parts.lost));
+  // Paper says no more than the page.
+  await tap(page, 'record');
+  const printed = await page.textContent('[data-check="pump_outlet.in_vehicle"]');
+  assert.match(printed, /moved afterwards.*no verdict/);
+  assert.doesNotMatch(printed, /within/);
+  await toParts(page);
   await tap(page, 'captures');
   assert.equal(await page.locator('.moved').count(), 1);
   assert.ok(await page.isVisible('[data-capture]:has-text("Metering pump") .moved'));

@@ -82,7 +82,7 @@ test('pieces stand in the order of the air, the dearest is named', async (t) => 
     all.map((e) => Number.parseFloat(e.textContent)),
   );
   const dearest = costs.indexOf(Math.max(...costs));
-  assert.match(await page.textContent('.sums'), new RegExp(`Most by: ${kinds[dearest]}`));
+  assert.match(await page.textContent('.sums'), new RegExp(`Costs most: ${kinds[dearest]}`));
   assert.equal(await page.locator('.bar.most').count(), 1);
   const total = (await worked(page, 'ducts', 'loss_a_pa')).value;
   near(

@@ -123,6 +123,12 @@ test('in feet and inches; bad input at its field; nothing lost over a reload', a
   assert.ok(Math.abs(end.value + 12) < 0.05, String(end.value));
   await type(page, { elevation_deg: 'down' }, main(0));
   assert.match(await complaint(page, 'elevation_deg', main(0)), /number/);
+  // Folded away it would be a mark that nobody sees.
+  await page.evaluate(() => {
+    for (const d of document.querySelectorAll('.sheet-rows details')) d.open = false;
+  });
+  await type(page, { drain_in_manual: '0' });
+  assert.ok(await page.isVisible(`${main(0)} [data-name="elevation_deg"]`));
   await type(page, { elevation_deg: '-120' }, main(0));
   assert.match(await complaint(page, 'elevation_deg', main(0)), /−90/);
   await type(page, { elevation_deg: '-30' }, main(0));

@@ -139,9 +139,27 @@ test('a rise beyond the meter stops the work; going on takes words that stay', a
     assert.equal((await check(page, 'shown_rise_ppm')).verdict, 'beyond');
     assert.match(await page.textContent('.stop-now'), /Out: everybody/);
     assert.match(await page.textContent('.urgent'), /NIOSH REL, 35 ppm, mean over 8 h/);
+    // Under the thumb at once, in sight once the field is left, and nothing says to read on.
+    assert.ok(await page.isVisible('[data-action="stop-now"]'));
+    assert.ok(await page.isHidden('[data-action="add-co_check"]'));
+    assert.equal(await page.locator('[data-result="spare_test_min"] .does').count(), 0);
     await page.locator('[data-row="0"] [data-name="ppm"]').blur();
+    await page.waitForFunction(() => scrollY === 0);
     await page.waitForTimeout(300);
   });
+  // Whoever comes back to the job is led to it.
+  await again(page, null);
+  await tap(page, 'tape');
+  await page.waitForSelector('.trouble:visible');
+  assert.match(await page.textContent('.trouble:visible'), /STOP is on.*Carbon monoxide rose/);
+  await tap(page, 'record');
+  await page.waitForSelector('.stopped', { state: 'attached' });
+  assert.match(await page.textContent('.record-paper .stopped'), /STOP is on.*Carbon monoxide/);
+  await page.goBack();
+  await page.waitForSelector('[data-screen="parts"]');
+  await page.waitForSelector('.trouble:visible');
+  await tap(page, 'next');
+  await page.waitForSelector('[data-screen="start_up"]');
   // The stop outlives a reload, and nothing else can be done.
   await again(page);
   assert.equal(await page.textContent('h1'), words.stop.title);

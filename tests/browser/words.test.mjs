@@ -54,7 +54,22 @@ test('numbers are taken with comma or point, and nothing else is a number', () =
   assert.equal(parseNumber('1,5'), 1.5);
   assert.equal(parseNumber(' −2.25 '), -2.25);
   assert.equal(parseNumber(''), null);
-  for (const bad of ['abc', '1.2.3', '1,000.5', '1e3', '0x10', 'Infinity', 'NaN', '--1', '1 2', '.'])
+  assert.equal(parseNumber('0,075'), 0.075);
+  assert.equal(parseNumber('2.125'), 2.125);
+  for (const bad of [
+    'abc',
+    '1.2.3',
+    '1,000.5',
+    '2,000',
+    '12,500',
+    '1e3',
+    '0x10',
+    'Infinity',
+    'NaN',
+    '--1',
+    '1 2',
+    '.',
+  ])
     assert.throws(() => parseNumber(bad), /not_a_number/, bad);
 });
 

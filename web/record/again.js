@@ -1,7 +1,7 @@
 // A heater that was measured before, checked again: what has moved beyond the uncertainty of both
 // readings, what was not read again, and what servicing asks for.
 
-import { h } from '../dom.js';
+import { button, h } from '../dom.js';
 import { valueAndU, widthWithUnit } from '../plan/units.js';
 import { tick } from '../plan/ticks.js';
 import { frame } from '../screens/frame.js';
@@ -79,6 +79,7 @@ export function again(ctx) {
       h('h2', {}, words.service),
       ...Object.entries(service).map(([id, statement]) => tick(ctx, kept, id, statement)),
     ],
-    [],
+    // Back leads to the earlier job's card: what is read now belongs to this one.
+    before ? [button(words.read, 'read-parts', () => ctx.go('parts'))] : [],
   );
 }

@@ -12,7 +12,8 @@ export const service = {
 };
 
 export const words = {
-  title: t`Checked again`,
+  title: t`Check again`,
+  read: t`Read the parts`,
   why: t`Read each part again, the same way if you can. What has moved by more than both readings are uncertain stands first.`,
   none: t`This job is not beside an earlier one. Open an earlier job’s card and choose “Check it again”.`,
   /** @param {string} value @param {string} time */
