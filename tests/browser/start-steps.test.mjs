@@ -40,6 +40,11 @@ test('one step at a time, by name and hour; a skipped one stands there and takes
   assert.equal(await page.locator('details[open] .cautions li').count(), words.cautions.length);
   await tap(page, 'done');
   assert.match(await page.textContent('.step .trouble'), /name/);
+  // A name that was typed outlives a look at "Skip".
+  await page.fill('#step-who', 'Ada');
+  await tap(page, 'skip');
+  assert.equal(await page.inputValue('#step-who'), 'Ada');
+  await tap(page, 'skip-back');
   await done(page, 'powder, 2 kg');
   assert.equal(await current(page), 'outdoors');
   assert.match(await row(page, 'extinguisher'), /Ada, \d\d:\d\d: powder, 2 kg/);
@@ -57,6 +62,11 @@ test('one step at a time, by name and hour; a skipped one stands there and takes
   await upTo(page, 'co_test');
   await done(page);
   assert.equal(await worth(page, 'co_test'), NOT_PROVEN);
+  // That is told at once, with the way back to it.
+  assert.match(await page.textContent('.lacking'), /not proven/);
+  await tap(page, 'lacking');
+  assert.equal(await current(page), 'co_test');
+  await tap(page, 'go-on');
   // Voltages that nobody typed are not proven by a tap.
   assert.equal(await worth(page, 'voltage'), NOT_PROVEN);
   assert.equal(await worth(page, 'leaks_hot'), OPEN);

@@ -29,8 +29,7 @@ class Screen {
   /** @type {HTMLElement} */ el = h('div', {});
   /** The step that was tapped, instead of the next one. @type {string | null} */ chosen = null;
   skipping = false;
-  /** The step that was just told as done, where that proves nothing. @type {string | null} */ lacking =
-    null;
+  /** The step that was told last. @type {string | null} */ lastTold = null;
 
   /** @param {Context} ctx */
   constructor(ctx) {
@@ -136,8 +135,9 @@ class Screen {
 
   /** What the step before lacks, while there is still time for it. @param {string | null} shown */
   #lack(shown) {
-    const id = this.lacking;
-    if (!id || id === shown) return null;
+    const id = this.lastTold;
+    if (!id || id === shown || this.start.isBeforeStop(id)) return null;
+    if (this.start.evaluate()?.values[id] !== WORTH.not_proven) return null;
     return h(
       'div',
       { class: 'lacking', role: 'status' },
@@ -248,8 +248,7 @@ class Screen {
     tell(trouble, lacks);
     if (lacks) return trouble.scrollIntoView({ block: 'center' });
     this.start.mark(id, who, reason, how);
-    const worth = this.start.evaluate()?.values[id];
-    this.lacking = how === 'ticks' && worth !== WORTH.done ? id : null;
+    this.lastTold = id;
     this.#again();
   }
 }
