@@ -13,17 +13,13 @@ import { hold } from './screens/hold.js';
 import { level } from './screens/level.js';
 import { live } from './screens/live.js';
 import { parts } from './screens/parts.js';
-import { phone } from './screens/phone.js';
 import { start } from './screens/start.js';
-import { turn } from './screens/turn.js';
 import { text } from './text.js';
 
 /** @type {import('./context.js').Screens} */
 const SCREENS = {
   start,
   parts,
-  phone,
-  turn,
   level,
   hold,
   ends,

@@ -2,11 +2,7 @@
 // Installers' words: short, what to do first. Nothing here says that a thing is fit for use.
 
 import { forNumber, t } from './language.js';
-import { clock } from './units.js';
-
-/** When something found or read at `ms` stops counting, for people: core keeps the hour itself.
- * @param {number} ms */
-const until = (ms) => clock(ms + 3_600_000);
+import { clock, until } from './units.js';
 
 export const text = {
   name: 'Plumbmark',
@@ -51,6 +47,7 @@ export const text = {
     open: (n) => t`${n} not checked`,
     all: t`All captures`,
     jobs: t`All jobs`,
+    phone: t`This phone`,
     record: t`Record`,
     mayGo: t`This browser may throw saved jobs away when space is short: hand the record out when you leave.`,
     again: t`Check again`,
@@ -214,6 +211,7 @@ export const text = {
     /** @param {string} time */
     checked: (time) => t`Phone checked ${time}`,
     turned: t`Turned end for end`,
+    isTurned: t`It is turned`,
     turn: t`Turn end for end`,
     cancelTurn: t`Cancel turn`,
     turnHow: t`Both placements together make the reading.`,
@@ -460,60 +458,6 @@ export const text = {
       turn: t`Gauge turned end for end`,
     },
     holds: { back: t`Back of the gauge`, long_edge: t`Long edge`, short_edge: t`Short edge` },
-  },
-  phone: {
-    title: t`This phone`,
-    why: t`Every phone reads a little wrong. One minute on a table finds by how much, and ± gets smaller.`,
-    case: t`The phone is`,
-    inCase: t`in its case`,
-    bare: t`bare`,
-    side: t`Side that lies on the part`,
-    unchecked: t`not yet checked`,
-    /** @param {number} ms */
-    checked: (ms) => {
-      const [time, end] = [clock(ms), until(ms)];
-      return t`checked ${time}, counts until ${end} in the same place`;
-    },
-    /** @param {string} time */
-    over: (time) => t`checked ${time}: over an hour ago, counts no more`,
-    place: t`Warmth moves the zero: check again after an hour, and where it is warmer or colder.`,
-    turn: t`One-minute turn`,
-    poses: t`Any pose`,
-  },
-  turn: {
-    title: t`Turn`,
-    edge: t`the phone along a straight edge on a table`,
-    /** @param {number} n @param {number} of */
-    count: (n, of) => t`${n} of ${of}.`,
-    lay: t`Lay it on a firm table as drawn, long side along a straight edge.`,
-    half: t`Turn it end for end on the same spot, along the same edge.`,
-    quarter: t`Turn it by a quarter on the same spot, against the same edge.`,
-    keep: t`Keep`,
-    turned: t`It is turned`,
-    four: t`Four quarters: better`,
-    two: t`Two placements`,
-    over: t`Start over`,
-    again: t`Once more`,
-    done: t`Done`,
-    found: t`This phone reads`,
-    high: t`too high`,
-    low: t`too low`,
-    lengthwise: t`lengthwise`,
-    crosswise: t`crosswise`,
-    /** @param {number} ms */
-    takenOff: (ms) => {
-      const end = until(ms);
-      return t`Taken off from now on; counts until ${end} in the same place.`;
-    },
-    errors: {
-      not_turned: t`It was not turned. Turn it as drawn, keep it still, then tap Keep.`,
-      turn_too_old: t`More than three minutes between two placements. Start over, a little quicker.`,
-      tipped: t`The placements do not fit together: it rocked or was tipped. Wipe table and phone, start over.`,
-      zero_too_large: t`That would be more than any sensor is wrong by. Was the table moved, or the phone put on something? Start over.`,
-      pairs_disagree: t`The two pairs find different things. Use a firmer table, keep to the same spot, start over.`,
-      not_opposite: t`Two placements were not end for end. Turn as drawn, along the same edge; start over.`,
-      wrong_count: t`A placement is missing. Start over.`,
-    },
   },
   level: {
     title: t`Vehicle level`,

@@ -131,6 +131,10 @@ export function clock(when) {
   return `${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
+/** When something found or read at `ms` stops counting, for people: core keeps the hour itself.
+ * @param {number} ms */
+export const until = (ms) => clock(ms + 3_600_000);
+
 /** A day and a time, as paper needs them. @param {string | number} when */
 export function stamp(when) {
   const at = new Date(when);

@@ -4,6 +4,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { text } from '../../web/text.js';
+import { words as phoneWords } from '../../web/words/phone.js';
+import { words as turnWords } from '../../web/words/turn.js';
 import { words as poseWords } from '../../web/words/poses.js';
 import {
   anglesOfUp,
@@ -46,7 +48,7 @@ const found = async (page) =>
   (await page.$$eval('.turn [role="status"] .number', (all) => all.map((p) => p.textContent))).map(
     (words) => {
       const [value, u] = words.match(/[\d.]+/g).map(Number);
-      return { value: words.includes(text.turn.low) ? -value : value, u, words };
+      return { value: words.includes(turnWords.low) ? -value : value, u, words };
     },
   );
 
@@ -92,9 +94,9 @@ test('a minute on a table makes ± smaller, for an hour, on that side and in tha
   await tap(page, 'allow');
   await tap(page, 'phone');
   assert.match(await side('back'), /^checked \d\d:\d\d, counts until/);
-  assert.equal(await side('long_edge'), text.phone.unchecked);
+  assert.equal(await side('long_edge'), phoneWords.unchecked);
   await page.check('input[value="bare"]');
-  assert.equal(await side('back'), text.phone.unchecked);
+  assert.equal(await side('back'), phoneWords.unchecked);
   await toParts(page);
   await toHeater(page);
   assert.equal((await outlet(page)).zero, 'assumed');
@@ -126,21 +128,21 @@ test('what is no turn is refused by name', async () => {
   await r.lay(TABLE);
   await keep(page);
   await keep(page);
-  await says(text.turn.errors.not_turned);
+  await says(turnWords.errors.not_turned);
   await r.turnUnseen('back');
   await keep(page);
-  await says(text.turn.errors.not_turned);
+  await says(turnWords.errors.not_turned);
   // Turned, and tipped by as much as no zero explains.
   await r.tip(onBack(16));
   await keep(page);
-  await says(text.turn.errors.zero_too_large);
+  await says(turnWords.errors.zero_too_large);
   assert.match(await page.textContent('.turn .lead'), /^1 of 2/);
   // Turned, as the browser says, but sloping the same way in the phone: not the phone's zero.
   await r.lay(onBack(8));
   await keep(page);
   await r.tip(onBack(8));
   await keep(page);
-  await says(text.turn.errors.zero_too_large);
+  await says(turnWords.errors.zero_too_large);
   await r.end();
 });
 

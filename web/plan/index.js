@@ -9,8 +9,10 @@ import { jobs } from '../record/jobs.js';
 import { record } from '../record/record.js';
 import { copyOut, tryAgain } from '../record/rescue.js';
 import { limits } from '../screens/limits.js';
+import { phone } from '../screens/phone.js';
 import { poses } from '../screens/poses.js';
 import { settings } from '../screens/settings.js';
+import { turn } from '../screens/turn.js';
 import { vehicle } from '../screens/vehicle.js';
 import { words } from '../words/plan.js';
 import { Core } from './core.js';
@@ -80,6 +82,8 @@ export class Plan {
     again,
     unchecked,
     limits,
+    phone,
+    turn,
     poses,
     settings,
     vehicle,

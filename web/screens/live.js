@@ -35,7 +35,7 @@ export function live(ctx, { part, blind }) {
       'data-action': 'check-phone',
       click: () => ctx.go('turn', { hold: ctx.placement?.hold }),
     },
-    t.phone.title,
+    t.parts.phone,
   );
   /** @type {import('../plan/spoken.js').Told | undefined} */ let told;
   ctx.loadPlan().then(({ spoken: { Told } }) => {
@@ -171,7 +171,7 @@ class PartTurn {
       () => engine.call((l) => l.forget_placements()),
       'lesser',
     );
-    this.turned = button(t.turn.turned, 'turned', () => {
+    this.turned = button(t.live.isTurned, 'turned', () => {
       engine.call((l) => l.tell_turned());
       this.#told = true;
     });

@@ -152,7 +152,7 @@ export function parts(ctx, { note: said } = {}) {
         ctx.job.before && button(t.again, 'again', () => ctx.go('again'), 'lesser'),
         button(t.record, 'record', () => ctx.go('record'), 'lesser'),
         button(t.jobs, 'jobs', () => ctx.go('jobs'), 'lesser'),
-        button(ctx.text.phone.title, 'phone', () => ctx.go('phone'), 'lesser'),
+        button(ctx.text.parts.phone, 'phone', () => ctx.go('phone'), 'lesser'),
         button(t.all, 'captures', () => ctx.go('captures'), 'lesser'),
         button(ctx.text.guides.minutes, 'minutes', () => ctx.go('minutes'), 'lesser'),
       ),

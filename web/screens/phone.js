@@ -3,6 +3,7 @@
 import { button, h, say } from '../dom.js';
 import { clock } from '../units.js';
 import { frame, pick } from './frame.js';
+import { words as t } from '../words/phone.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -11,7 +12,6 @@ const AGAIN_MS = 5000;
 
 /** What is known of a side, in words. @param {Context} ctx @param {string} hold */
 function stateOf(ctx, hold) {
-  const t = ctx.text.phone;
   const found_ms = ctx.engine.foundAt(hold);
   if (found_ms === null) return t.unchecked;
   return ctx.engine.foundCounts(hold) ? t.checked(found_ms) : t.over(clock(found_ms));
@@ -19,7 +19,6 @@ function stateOf(ctx, hold) {
 
 /** @param {Context} ctx */
 export function phone(ctx) {
-  const t = ctx.text.phone;
   const { holds } = ctx.engine.catalogue;
   const names = /** @type {Record<string, string>} */ (ctx.text.holds);
   let side = ctx.placement?.hold ?? holds[0];

@@ -5,13 +5,13 @@ import { button, h, say } from '../dom.js';
 import { tablePicture } from '../drawings/table.js';
 import { formatAngle, formatU } from '../units.js';
 import { frame } from './frame.js';
+import { words as t } from '../words/turn.js';
 import { Watch } from './watch.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
 /** @param {Context} ctx @param {{ hold: string }} params */
 export function turn(ctx, { hold }) {
-  const t = ctx.text.turn;
   const { engine } = ctx;
   let wanted = 2;
   let told = false;
