@@ -194,6 +194,7 @@ test('turned end for end on the part, the reading is of both placements', async 
   await page.waitForSelector('.saved:not([data-saved="no"])');
   assert.ok((await page.textContent('.captured')).includes(text.live.turned));
   await tap(page, 'again');
+  await tap(page, 'end-tail');
   await waitReason(page, '');
   assert.equal(
     await page.getAttribute('.phone-state', 'data-zero'),
