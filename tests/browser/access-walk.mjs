@@ -136,6 +136,8 @@ export const WAYS = {
     await WAYS.job_card(page);
     await tap(page, 'delete');
   },
+  minutes: by('minutes'),
+  plus_minus: by('minutes', 'plus-minus'),
   record: opened('record'),
   unchecked: opened('unchecked'),
   job: opened('section-job'),

@@ -207,7 +207,7 @@ export function plusMinus(ctx) {
   );
   return frame(
     ctx,
-    'plus-minus',
+    'plus_minus',
     t.title,
     [
       h('p', { class: 'caution' }, t.made),
