@@ -84,6 +84,6 @@ test('captures become legs that share the phone’s zero; in the vehicle where i
   await tap(page, 'add-exhaust');
   await page.click(`${main(2)} [data-action="read-leg"]`);
   await page.waitForSelector('[data-screen="hold"]');
-  assert.match(await page.textContent('.caution'), /Never on a pipe that has run/);
+  assert.match(await page.textContent('.caution'), /Never on a pipe that has been hot/);
   await r.end();
 });

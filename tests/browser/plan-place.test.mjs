@@ -176,7 +176,7 @@ test('on paper the plan is as long as it says', async (t) => {
   const hole = await mm('.paper .cut-edge circle');
   assert.ok(Math.abs(hole - 80) < 0.1, `${hole}`);
   const bar = await mm('.paper .bar');
-  const told = Number(text.match(/(\d+)(\.\d+)? mm: tape/)[1]);
+  const told = Number(text.match(/(\d+)(\.\d+)? mm: measure/)[1]);
   assert.ok(Math.abs(bar - told) < 0.1, `${bar} for ${told}`);
   assert.ok(text.includes(cut.tick.cut_airbag_belt), 'what was not looked for stands there too');
   assert.ok(text.includes(shared.tick.open));
