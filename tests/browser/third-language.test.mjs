@@ -63,7 +63,7 @@ after(async () => {
 
 /** Names, units, codes and what the browser says of itself. */
 const NO_WORDS =
-  /Plumbmark|\d+\.\d+\.\d+\+[0-9a-f]+|English|español|polski|CO₂?|AWG|WHO( Europe)?|NIOSH|OSHA|REL|PEL|ceiling|[0-9a-f]{4}|mg|kg|ppm|min|kB|MB|mm|cm|Pa|kWh?|kJ|Ah|mL|Hz|h|m|s|W|V|A|K|L|°C|mΩ|JSON|CSV|CFR|U|T|B|D/;
+  /Plumbmark|\d+\.\d+\.\d+\+[0-9a-f]+|English|español|polski|CO₂?|AWG|WHO( Europe)?|NIOSH|OSHA|REL|PEL|ceiling|[0-9a-f]{4}|mg|kg|ppm|min|kB|MB|mm|cm|Pa|kWh?|kJ|Ah|mL|Hz|h|m|s|W|V|A|K|L|°C|mΩ|JSON|CSV|CFR|U|T|B|D|C/;
 const LEFT = new RegExp(`^(${NO_WORDS.source}|[^A-Za-z])*$`);
 
 /** Words on the screen that stand in no catalogue. */

@@ -58,7 +58,7 @@ export class Slot {
       h(
         'div',
         { class: 'says' },
-        h('span', { class: 'name' }, withVehicle ? `${name}, ${ctx.text.level.parked}` : name),
+        h('span', { class: 'name' }, name),
         parked.number,
         parked.verdict,
         parked.note,
