@@ -16,7 +16,7 @@ import { basename, dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build, buildSync, transformSync } from 'esbuild';
-import { replaced, small } from './pack-common.mjs';
+import { laterThan, replaced, small } from './pack-common.mjs';
 import { pageAsFile } from './pack-file.mjs';
 import { ALL, languages, page } from './pack-languages.mjs';
 import { sha256, sumsOf } from './pack-sums.mjs';
@@ -138,16 +138,9 @@ for (const path of [...cores.map((core) => `${core}_bg.wasm`), AS_FILE])
   console.log(
     `  ${path} ${kb(statSync(join(web, 'dist', path)).size)}, compressed ${kb(size([path]))}`,
   );
-// Loaded when they are first wanted: the try-out, the tape-measure half with the guides and their
-// pictures, the gauge's, the schema.
-const later = shipped.filter((path) =>
-  /^(panel|demo|plan|more|guide)[-/]|_sheets|_gauge|schema/.test(path),
-);
-/** Words of the other languages. @param {string} language */
-const others = (language) =>
-  shipped.filter((path) => path.startsWith('first-') && !path.startsWith(`first-${language}-`));
 const whole = size(shipped) - size(icons);
-const first = ALL.map(
-  (language) => `${language} ${kb(whole - size(later) - size(others(language)))}`,
-);
+const first = ALL.map((language) => {
+  const later = shipped.filter((path) => laterThan(language).test(path));
+  return `${language} ${kb(whole - size(later))}`;
+});
 console.log(`  whole page compressed, without icons ${kb(whole)}; first load: ${first.join(', ')}`);

@@ -3,10 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-
-/** Loaded when first wanted, or not at all: the try-out, the other half, other languages than English,
- * schemas, the single file. */
-const LATER = /^(panel|demo|plan|more)-|^first-(?!en-)|_(sheets|gauge)|schema|plumbmark\.html$/;
+import { laterThan } from '../../web/pack-common.mjs';
 
 /** kB of the page in `dist`: first load, all of it, each module of the core. */
 export function sizes(dist) {
@@ -19,7 +16,7 @@ export function sizes(dist) {
     1000;
   const cores = files.filter((path) => path.endsWith('.wasm'));
   return {
-    first_kb: kb(files.filter((path) => !LATER.test(path))),
+    first_kb: kb(files.filter((path) => !laterThan('en').test(path))),
     all_kb: kb(files.filter((path) => path !== 'plumbmark.html')),
     cores: cores.map((path) => ({ name: path.match(/plumbmark_(.*)_bg/)[1], kb: kb([path]) })),
     cores_kb: kb(cores),
