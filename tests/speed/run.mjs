@@ -11,7 +11,7 @@ import { sizes } from './sizes.mjs';
 import { firstVisit, offlineStart, READING_MS } from './start.mjs';
 
 const TIMES = 5;
-/** A quarter of a byte an event: what the collector leaves differs by less from time to time. */
+/** A tenth of a byte an event: what the collector leaves differs by less from time to time. */
 const NOISE_KB = 20;
 
 /** The median of each over some goes: what somebody may expect, not the best that was seen. */
