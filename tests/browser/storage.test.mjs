@@ -390,6 +390,7 @@ test('the browser is asked to keep it once there is something, and its answer is
     assert.equal(await page.locator('[data-kept-by="chance"]').count(), answer ? 0 : 1);
     await again(page);
     await tap(page, 'settings');
+    await page.waitForSelector('[data-screen="settings"]');
     const { kept } = settingWords;
     assert.match(await page.textContent('main'), new RegExp(answer ? kept.yes : kept.no));
   }

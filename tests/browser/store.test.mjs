@@ -172,7 +172,7 @@ describe('what is kept', () => {
       [true],
     );
     // The store as its own module, beside the page that has packed it.
-    for (const file of ['store.js', 'database.js', 'pkg/catalogue.js'])
+    for (const file of ['store.js', 'database.js', 'locale.js', 'pkg/catalogue.js'])
       await page.route(`**/${file}`, (route) =>
         route.fulfill({
           body: readFileSync(new URL(`../../web/${file}`, import.meta.url), 'utf8'),
