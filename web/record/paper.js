@@ -62,8 +62,8 @@ const restsOn = (ctx, { verdict, basis }) =>
     : '';
 
 /** @param {Context} ctx @param {CheckRow} row @param {string[]} sources all of them, to be told by
- * their numbers */
-function line(ctx, row, sources) {
+ * their numbers @param {string} told the time above the table: it is not said again */
+function line(ctx, row, sources, told) {
   const { system } = ctx.settings;
   const shown = valueAndU(row.value ?? NaN, row.u ?? Infinity, row.unit, system, [
     row.low ?? NaN,
@@ -74,8 +74,10 @@ function line(ctx, row, sources) {
     row.high === null ? '' : `≤ ${limitWithUnit(row.high, row.unit, system)}`,
   ].filter(Boolean);
   const whose = whoseOf(ctx, row);
-  const why = /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
-  const when = row.how !== 'entered' && row.at ? `, ${stamp(row.at)}` : '';
+  const missing = row.why === 'limit_not_entered' && ends.length === 0;
+  const why = missing ? '' : /** @type {Record<string, string>} */ (ctx.text.whys)[row.why ?? ''];
+  const at = row.how !== 'entered' && row.at ? stamp(row.at) : told;
+  const when = at === told ? '' : `, ${at}`;
   return h(
     'tr',
     { 'data-check': row.id },
@@ -84,7 +86,7 @@ function line(ctx, row, sources) {
     h(
       'td',
       {},
-      ends.join(', '),
+      missing ? t.noLimit : ends.join(', '),
       whose && h('span', { class: 'whose' }, ` [${sources.indexOf(whose) + 1}]`),
     ),
     h('td', {}, verdictOf(ctx, row), restsOn(ctx, row), why ? ` ${why}` : ''),
@@ -101,13 +103,14 @@ function measured(ctx, rows) {
       .map((r) => r.at ?? '')
       .sort()
       .at(-1);
-    const caption = [nameOfSection(ctx, section), last && stamp(last)].filter(Boolean).join(', ');
+    const told = last ? stamp(last) : '';
+    const caption = [nameOfSection(ctx, section), told].filter(Boolean).join(', ');
     return h(
       'table',
       { class: 'checks' },
       h('caption', {}, caption),
       h('thead', {}, head()),
-      h('tbody', {}, ...own.map((row) => line(ctx, row, sources))),
+      h('tbody', {}, ...own.map((row) => line(ctx, row, sources, told))),
     );
   });
   return [

@@ -43,6 +43,7 @@ export const words = {
     limits: t`Limit set, SHA-256`,
     software: t`Software`,
     columns: [t`Check`, t`Value ± U (95 %)`, t`Limit`, t`Verdict`],
+    noLimit: t`not entered`,
     whose: t`On whose word the limits stand`,
     stops: t`Stopped in the first start`,
     measured: t`Measured`,
