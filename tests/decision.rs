@@ -105,6 +105,29 @@ fn an_interval_ends_where_the_quantity_ends() {
         ..at_most(90.0)
     };
     assert_eq!(decide(&measured(89.5, 1.2), &limit).0, Verdict::Within);
+    // Nor is room needed to it, and what is left is left to the other end.
+    assert_eq!(
+        margin_deg(Verdict::Within, &measured(60.0, 1.0), &limit),
+        Some(44.0)
+    );
+    let down = Limit {
+        low_deg: Some(-90.0),
+        ..at_most(0.0)
+    };
+    assert_eq!(
+        margin_deg(Verdict::Within, &measured(-89.5, 1.2), &down),
+        Some(88.3)
+    );
+    assert!(measured(-89.5, 1.2).probability(down.permitted_deg()) > 0.999);
+    let any = Limit {
+        low_deg: Some(-90.0),
+        ..at_most(90.0)
+    };
+    assert_eq!(decide(&measured(12.0, 1.0), &any).0, Verdict::Within);
+    assert_eq!(
+        margin_deg(Verdict::Within, &measured(12.0, 1.0), &any),
+        None
+    );
     // +179° and −181° are one roll.
     let roll = |value_deg| Measured {
         quantity: Quantity::Roll,

@@ -127,17 +127,8 @@ fn target_deg(value: f32, quantity: Quantity, limit: &Limit, after: &Budget) -> 
     let range = quantity.range_deg();
     let permitted = limit.permitted_deg();
     let reach = |guard: f32| {
-        // A limit that the quantity cannot pass needs no guard.
-        let low = if permitted.0 <= range.0 {
-            range.0
-        } else {
-            permitted.0 + guard
-        };
-        let high = if permitted.1 >= range.1 {
-            range.1
-        } else {
-            permitted.1 - guard
-        };
+        let low = (permitted.0 + guard).max(range.0);
+        let high = (permitted.1 - guard).min(range.1);
         let (low, high) = match limit.preferred_deg() {
             Some((p_low, p_high)) if p_low.max(low) <= p_high.min(high) => {
                 (p_low.max(low), p_high.min(high))

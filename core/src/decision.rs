@@ -155,12 +155,8 @@ pub fn decide_in_operation(
     };
     let (low, high) = limit.permitted_deg();
     let value = measured.near((low, high));
-    let range = measured.quantity.range_deg();
     let u = measured.u_deg;
-    // A limit that the quantity cannot pass needs no room.
-    let high_fits = high >= range.1 || value + takes + u <= high;
-    let low_fits = low <= range.0 || value - takes - u >= low;
-    if high_fits && low_fits {
+    if value + takes + u <= high && value - takes - u >= low {
         (Verdict::Within, None)
     } else if value + takes - u > high || value - takes + u < low {
         (Verdict::Beyond, None)
@@ -171,7 +167,7 @@ pub fn decide_in_operation(
 
 /// What is left to the limit when within (positive), or the excess when beyond (negative), after
 /// the uncertainty, degrees: from the nearer end of y ± U to the limit (JCGM 106, guard band U).
-/// `None` when not proven.
+/// `None` when not proven, and when every value is permitted.
 #[must_use]
 pub fn margin_deg(verdict: Verdict, measured: &Measured, limit: &Limit) -> Option<f32> {
     let permitted = limit.permitted_deg();
@@ -181,6 +177,7 @@ pub fn margin_deg(verdict: Verdict, measured: &Measured, limit: &Limit) -> Optio
         Verdict::Beyond => Some(-(low - permitted.1).max(permitted.0 - high)),
         Verdict::NotProven | Verdict::None => None,
     }
+    .filter(|margin| margin.is_finite())
 }
 
 /// Distribution function at `x` of a normal convolved with a rectangle of half-width `rectangle`,

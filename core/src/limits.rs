@@ -103,13 +103,24 @@ impl Limit {
         self.low_deg.is_some() || self.high_deg.is_some()
     }
 
-    /// The limits with the allowance added, degrees; infinite where there is none.
+    /// The limits with the allowance added, degrees; infinite where there is none, and where the
+    /// quantity ends and can't pass it: straight down is as far as a port can point.
     #[must_use]
     pub fn permitted_deg(&self) -> (f32, f32) {
         let allowance = self.allowance_deg.unwrap_or(0.0);
+        let low = self.low_deg.map_or(f32::NEG_INFINITY, |l| l - allowance);
+        let high = self.high_deg.map_or(f32::INFINITY, |h| h + allowance);
+        if self.check.quantity() == Quantity::Roll {
+            return (low, high);
+        }
+        let range = self.check.quantity().range_deg();
         (
-            self.low_deg.map_or(f32::NEG_INFINITY, |l| l - allowance),
-            self.high_deg.map_or(f32::INFINITY, |h| h + allowance),
+            if low > range.0 {
+                low
+            } else {
+                f32::NEG_INFINITY
+            },
+            if high < range.1 { high } else { f32::INFINITY },
         )
     }
 

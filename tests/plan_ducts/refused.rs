@@ -1,6 +1,7 @@
 //! Pieces that make no sense.
 
 use super::*;
+use plumbmark::plan::kind::Slip;
 
 #[test]
 fn pieces_that_make_no_sense_are_refused_at_their_field() {
@@ -73,6 +74,13 @@ fn pieces_that_make_no_sense_are_refused_at_their_field() {
         refused(&[straight(75.0, 1200.0)]).problem,
         Problem::OtherUnit(_)
     ));
+    let heat = |power_w| {
+        let air = air_of([100.0, power_w, 20.0, 0.0, NONE]);
+        work(&air, &[plain]).map_err(|refusal| refusal.problem)
+    };
+    assert_eq!(heat(2.0).unwrap_err(), Problem::OtherUnit(Slip::Kilowatts));
+    assert!(heat(0.0).is_ok(), "the fan alone");
+    assert!(heat(2000.0).is_ok());
     assert_eq!(
         work(&AIR, &vec![plain; 30]).unwrap_err().problem,
         Problem::TooMany

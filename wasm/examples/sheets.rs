@@ -20,7 +20,7 @@ struct Sheets {
     usage: Vec<KnownEntry>,
     law: Vec<KnownEntry>,
     problems: [&'static str; 8],
-    slips: [Slip; 5],
+    slips: [Slip; 6],
     /// Field and problem by code, from 1.
     bound_errors: [(&'static str, &'static str); 10],
     longest_text: usize,

@@ -255,8 +255,9 @@ export class SheetForm {
     const [low, high] = [place.entry.low, place.entry.high].map((v) =>
       limitWithUnit(v, place.entry.unit, system),
     );
-    // In inches and feet the likely slip is another one; the range says enough.
-    const told = problem === 'other_unit' && system === 'us' ? 'out_of_range' : problem;
+    // In inches and feet the likely slip is another one; the range says enough. Watts stay watts.
+    const asked = system === 'metric' || slip === 'kilowatts';
+    const told = problem === 'other_unit' && !asked ? 'out_of_range' : problem;
     const own = this.words.problems?.[`${place.entry.name}.${problem}`];
     field.complain(own ?? this.#problem(told, low, high, slip));
     unfold(field.el);

@@ -22,6 +22,7 @@ const slips = {
   metres: t`metres`,
   inches: t`inches`,
   feet: t`feet`,
+  kilowatts: t`kilowatts`,
 };
 
 export const words = {

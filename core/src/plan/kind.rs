@@ -143,6 +143,13 @@ impl Kind {
         Self::new(Unit::Choice, 0.0, (n - 1) as f64)
     }
 
+    /// The same, and a number nearer to zero than `least`, and not zero, is likely one of another
+    /// unit.
+    #[must_use]
+    pub const fn zero_or_from(self, least: f64) -> Self {
+        Self { least, ..self }
+    }
+
     /// What a sheet gives: any number of the unit.
     #[must_use]
     pub const fn result(unit: Unit) -> Self {
@@ -206,27 +213,28 @@ impl Kind {
             .map_or(Problem::OutOfRange, Problem::OtherUnit))
     }
 
-    /// The unit that a length was likely typed in, where it makes no sense in its own and exactly
-    /// one other makes it a length that does.
+    /// The unit that a length or a power was likely typed in, where it makes no sense in its own
+    /// and another makes it one that does.
     fn other_unit(&self, value: f64) -> Option<Slip> {
-        let per_unit = match self.unit {
-            Unit::Mm => [
+        let per_unit: &[(Slip, f64)] = match self.unit {
+            Unit::Mm => &[
                 (Slip::Metres, 1000.0),
                 (Slip::Centimetres, 10.0),
                 (Slip::Inches, 25.4),
             ],
-            Unit::M => [
+            Unit::M => &[
                 (Slip::Millimetres, 0.001),
                 (Slip::Centimetres, 0.01),
                 (Slip::Feet, 0.3048),
             ],
+            Unit::W => &[(Slip::Kilowatts, 1000.0)],
             _ => return None,
         };
-        let fits = |&(_, factor): &(Slip, f64)| {
+        let fits = |&&(_, factor): &&(Slip, f64)| {
             value * factor >= self.least && (self.low..=self.high).contains(&(value * factor))
         };
         if value > 0.0 {
-            per_unit.into_iter().find(fits).map(|(slip, _)| slip)
+            per_unit.iter().find(fits).map(|&(slip, _)| slip)
         } else {
             None
         }
@@ -249,16 +257,19 @@ pub enum Slip {
     Inches,
     /// Feet.
     Feet,
+    /// Kilowatts.
+    Kilowatts,
 }
 
 impl Slip {
     /// All of them, in the order of their codes.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Millimetres,
         Self::Centimetres,
         Self::Metres,
         Self::Inches,
         Self::Feet,
+        Self::Kilowatts,
     ];
 }
 
