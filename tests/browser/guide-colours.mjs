@@ -39,7 +39,7 @@ async function redrawn(png, by) {
   return canvas.toDataURL('image/webp', 1).split(',')[1];
 }
 
-/** @param {import('playwright-core').Page} page any, for its browser @param {Buffer} png */
+/** @param {import('playwright-core').Page} page any that may show a picture by address @param {Buffer} png */
 export async function inFewColours(page, png) {
   const by = `(pixels) => (${fewer})(pixels, ${COLOURS}, ${APART})`;
   const webp = await page.evaluate(`(${redrawn})('${png.toString('base64')}', ${by})`);
