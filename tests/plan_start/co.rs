@@ -64,6 +64,15 @@ fn the_best_is_no_rise_found() {
     // 130 min against 90: within, for the air change is known to a fifth.
     assert_eq!(value(CO, &worked, "spare_test_min"), 40.0);
     assert_eq!(rise(&worked, "spare_test_min"), Verdict::Within);
+    // Half a minute short of the least: told how much longer, though the value lies about zero.
+    let until = |minutes: f64| work(&[], &[(5.0, FULL, 0.0), (minutes, LOW, 0.0)]);
+    let short = until(89.5);
+    let limit = (0..).map_while(|place| short.check(place)).last().unwrap();
+    let judged = short.judged(&limit, 0.0, NONE).unwrap();
+    assert_eq!(judged.verdict, Verdict::NotProven);
+    let longer = until(89.5 + judged.change);
+    assert_eq!(rise(&longer, "spare_test_min"), Verdict::Within);
+    assert!(judged.change < 0.6 + u(CO, &short, "spare_test_min"));
     // Even a reading below that outdoors clears nothing.
     let worked = work(&[("outdoor_ppm", 40.0)], &QUIET);
     assert_eq!(rise(&worked, "rise_ppm"), Verdict::NotProven);
