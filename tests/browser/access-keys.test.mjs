@@ -3,16 +3,12 @@
 // focus.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { measuring, open } from './access-walk.mjs';
-import { serve, tap, waitReason } from './harness.mjs';
+import { served, tap, waitReason } from './harness.mjs';
 import { home, openStart } from './record-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** What has the focus: its names, its ring, whether something lies over it. */
 const focused = (page) =>

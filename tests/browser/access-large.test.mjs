@@ -3,19 +3,15 @@
 // cut off, nothing over other text, no scrolling sideways, room left by what stays in sight.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { flowFaults } from './access-checks.mjs';
 import { open, walk } from './access-walk.mjs';
-import { FLAGS, serve } from './harness.mjs';
+import { FLAGS, served } from './harness.mjs';
 
 const APART = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important;
   word-spacing: 0.16em !important } p { margin-bottom: 2em !important }`;
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** Every screen's faults. @param {(page) => Promise<void>} [begin] before the walk */
 async function faultsOn(t, options, begin = async () => {}) {

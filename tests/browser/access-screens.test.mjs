@@ -3,16 +3,12 @@
 // and no way leads to fails.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { motionFaults, outlineFaults, targetFaults } from './access-checks.mjs';
 import { FIRST, open, screenNames, screenOf, WAYS, walk } from './access-walk.mjs';
-import { axe, serve } from './harness.mjs';
+import { axe, served } from './harness.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('there is a way to every screen that the code knows', async () => {
   const names = await screenNames();

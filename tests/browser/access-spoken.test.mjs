@@ -2,16 +2,12 @@
 // roles and states in the browser's own accessibility tree.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { measuring, open } from './access-walk.mjs';
-import { serve, tap, toLive, waitReason } from './harness.mjs';
+import { served, tap, toLive, waitReason } from './harness.mjs';
 import { toSection } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const AT_REST = ['pump', ['tail']];
 

@@ -3,19 +3,15 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words as recordWords } from '../../web/words/record.js';
-import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { anglesOfUp, launch, served, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { saved, toSection, type } from './plan-page.mjs';
 import { onBack, PARKED, rig } from './rig.mjs';
 import { upTo } from './start-page.mjs';
 
 const HOUR_MS = 3_600_000;
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** Clocks of the page that can be set: the wall's, and the steady one. Over reloads too. */
 function settable() {

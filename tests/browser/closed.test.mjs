@@ -6,17 +6,23 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join, relative, sep } from 'node:path';
-import { after, before, describe, test } from 'node:test';
+import { describe, test } from 'node:test';
 import { PAGE_POLICY } from '../../web/serve.mjs';
 import { ATTEMPTS_AT_CODE, prepareAttempts, tryInPage } from './attempts.mjs';
-import { collectRequests, DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import {
+  collectRequests,
+  DIST,
+  launch,
+  sensors,
+  served,
+  tap,
+  toLive,
+  upFor,
+  waitReason,
+} from './harness.mjs';
 
 const still = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** A browser on the first screen; closed when the test ends, whatever its end. */
 async function open(t, { feeding = false } = {}) {

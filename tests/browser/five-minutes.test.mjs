@@ -4,13 +4,13 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { text } from '../../web/text.js';
 import { steps } from '../../web/words/guide-steps.js';
 import * as limits from '../../web/words/limit-lines.js';
 import { walk } from './guide-walk.mjs';
-import { axe, DIST, launch, serve, tap } from './harness.mjs';
+import { axe, DIST, launch, served, tap } from './harness.mjs';
 import { tooWide } from './plan-page.mjs';
 
 const GUIDE = fileURLToPath(new URL('../../web/guide/', import.meta.url));
@@ -20,11 +20,7 @@ const LANGUAGES = readdirSync(GUIDE, { withFileTypes: true })
 const IDS = steps.map((s) => s.id);
 const MOST_BYTES = 14_000;
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('every step has its picture in every language, small, shipped, kept for offline, and with words', () => {
   const worker = readFileSync(join(DIST, 'sw.js'), 'utf8');

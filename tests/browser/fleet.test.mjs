@@ -5,17 +5,13 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { csvOf } from '../../web/record/csv.js';
 import { asked, lastTimes, madeOften, shown } from './fleet-made.mjs';
-import { serve } from './harness.mjs';
+import { served } from './harness.mjs';
 import { fillJob, handedOut, openStart } from './record-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 function temporary(t) {
   const folder = mkdtempSync(join(tmpdir(), 'fleet-'));

@@ -1,15 +1,11 @@
 // The whole way, for all four parts, with the browser's own sensors and their rounding.
 
 import assert from 'node:assert/strict';
-import { after, before, describe, test } from 'node:test';
-import { launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { describe, test } from 'node:test';
+import { launch, sensors, served, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const still = () => [0, 0, 0].map(() => 0.02 * (Math.random() + Math.random() - 1));
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** A browser on the first screen, fed with one pose. */
 async function open({ hold = 'long_edge', deg = 22, roll = 0, types } = {}) {

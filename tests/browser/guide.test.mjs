@@ -4,20 +4,16 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { bounds, guide as t, steps } from '../../web/words/limits.js';
-import { axe, DIST, launch, serve, tap } from './harness.mjs';
+import { axe, DIST, launch, served, tap } from './harness.mjs';
 
 const schema = JSON.parse(readFileSync(join(DIST, 'pkg/schema.json'), 'utf8'));
 const valid = new Ajv({ allErrors: true, strict: false }).compile(schema);
 const { default: lists } = await import('../../web/pkg/sheets.js');
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** A browser at the first step of the guide. */
 async function open(test, { us = false } = {}) {

@@ -6,7 +6,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterEach } from 'node:test';
+import { after, afterEach, before } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
@@ -54,6 +54,20 @@ export async function serve({ dist = DIST, port } = {}) {
       const gone = new Promise((done) => child.once('exit', done));
       child.kill('SIGKILL');
       await gone;
+    },
+  };
+}
+
+/** A server for all tests of a file. */
+export function served() {
+  let server;
+  before(async () => {
+    server = await serve();
+  });
+  after(() => server.kill());
+  return {
+    get url() {
+      return server.url;
     },
   };
 }

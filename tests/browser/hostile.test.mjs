@@ -6,14 +6,14 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { schema } from '../../web/record/schema.js';
 import { text } from '../../web/text.js';
 import { words as gaugeWords } from '../../web/words/gauge.js';
 import { words } from '../../web/words/record.js';
 import { mutations, refusedRecords } from './hostile-records.mjs';
-import { serve, tap } from './harness.mjs';
+import { served, tap } from './harness.mjs';
 import { bring, fillJob, handedOut, home, openStart } from './record-page.mjs';
 
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
@@ -21,11 +21,7 @@ const MUTATIONS = 120;
 /** So many of what was taken in are handed out again. */
 const HANDED_OUT = 8;
 const TROUBLE = '[data-screen="jobs"] .trouble';
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** Everything that is kept, photos by their bytes. */
 async function kept(page) {

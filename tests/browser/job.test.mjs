@@ -2,17 +2,13 @@
 // is said, what is not needed is said by whom and why; never one answer for all.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { facts } from '../../web/words/job.js';
-import { axe, launch, serve, tap } from './harness.mjs';
+import { axe, launch, served, tap } from './harness.mjs';
 import { saved, tooWide, type } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 async function openJob(t, options = {}) {
   const b = await launch(options);

@@ -2,16 +2,12 @@
 // before becomes its first job.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/jobs.js';
-import { axe, launch, serve, tap } from './harness.mjs';
+import { axe, launch, served, tap } from './harness.mjs';
 import { saved, tooWide, type } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 async function open(t, options = {}) {
   const b = await launch(options);

@@ -5,17 +5,13 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
-import { tap, serve } from './harness.mjs';
+import { served, tap } from './harness.mjs';
 import { launchToKill, randomOf, ROUNDS, SEED, stored } from './kill.mjs';
 import { JOB_FIELDS, observe, SHEETS, Typist } from './kill-typist.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** The whole store, by what the test's side knows things by. */
 async function storeOf(page) {

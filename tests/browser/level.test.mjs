@@ -2,21 +2,17 @@
 // moved vehicle does to them, what is told of it, and limits that hold on the slopes it works on.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words as limitWords } from '../../web/words/limit-lines.js';
 import { words as vehicleWords } from '../../web/words/vehicle.js';
-import { later, serve, tap, toLive, waitReason } from './harness.mjs';
+import { later, served, tap, toLive, waitReason } from './harness.mjs';
 import { keep, numberIn, onBack, PARKED, rig, toParts, upOnPart } from './rig.mjs';
 
 const t = text.level;
 const HEADINGS = { same: 0, left: 90, opposite: 180, right: -90 };
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** From the list of parts: reads the level; back on the list. */
 async function readLevel(r, { along, across } = PARKED) {

@@ -2,19 +2,15 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words as limitWords } from '../../web/words/limit-lines.js';
 import { GOOD, REFUSED } from './refused-files.mjs';
-import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { anglesOfUp, launch, served, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const G = 9.80665;
 const t = limitWords;
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** A browser on the first screen. */
 async function open(test) {

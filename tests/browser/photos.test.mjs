@@ -2,16 +2,12 @@
 // the data that cameras write, kept with what they are of.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words } from '../../web/words/plan.js';
-import { anglesOfUp, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { anglesOfUp, launch, served, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 async function open(test) {
   const b = await launch();

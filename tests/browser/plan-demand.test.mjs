@@ -3,9 +3,9 @@
 // by hand.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/demand.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -18,11 +18,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const SPACE = {
   inside_celsius: '20',

@@ -1,9 +1,9 @@
 // Ducts: pieces by taps, what they cost, two layouts, flow from a rise, openings, a fan's curve.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/ducts.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -16,11 +16,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const AIR = { flow_m3_per_h: '100', power_w: '0', inlet_celsius: '20', altitude_m: '0' };
 const WARM = { ...AIR, power_w: '2000' };

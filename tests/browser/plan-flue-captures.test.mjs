@@ -1,16 +1,12 @@
 // Legs of a pipe from captures: in the vehicle where its level was read, with the zero they share.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { serve, tap, toLive, waitReason } from './harness.mjs';
+import { test } from 'node:test';
+import { served, tap, toLive, waitReason } from './harness.mjs';
 import { type } from './plan-page.mjs';
 import { keep, onBack, PARKED, rig, toParts, upOnPart } from './rig.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const main = (i) => `.sheet-rows [data-row="${i}"]`;
 

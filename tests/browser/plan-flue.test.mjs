@@ -1,9 +1,9 @@
 // Exhaust and combustion air: legs as typed, low points and drains, ends, boats.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/flue.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -16,11 +16,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const row = (i) => `[data-row="${i}"]`;
 const main = (i) => `.sheet-rows ${row(i)}`;

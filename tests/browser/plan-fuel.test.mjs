@@ -2,9 +2,9 @@
 // than what was measured. Expected numbers come from the handbook's formulas, written out here.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/fuel.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -17,11 +17,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const LINE = {
   suction_bore_mm: '2',

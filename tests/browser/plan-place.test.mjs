@@ -4,21 +4,17 @@
 import assert from 'node:assert/strict';
 import { mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { words as cut } from '../../web/words/cut.js';
 import { words as fit } from '../../web/words/fit.js';
 import { words as shared } from '../../web/words/plan.js';
-import { axe, launch, serve, tap } from './harness.mjs';
+import { axe, launch, served, tap } from './harness.mjs';
 
 const SHOTS = join(dirname(fileURLToPath(import.meta.url)), 'shots/latest');
 mkdirSync(SHOTS, { recursive: true });
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** Limits of an invented heater, by bound: mm. */
 const MANUAL = {

@@ -2,11 +2,11 @@
 // both unit systems. Expected numbers are worked out here or are the handbook's.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { steps } from '../../web/words/limits.js';
 import { words } from '../../web/words/supply.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -19,11 +19,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** An invented manual. */
 const MANUAL = {

@@ -1,10 +1,10 @@
 // The seal face: a whole list can be within, a part of it never; the phone only ever beyond.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words } from '../../web/words/support.js';
-import { axe, launch, serve, tap } from './harness.mjs';
+import { axe, launch, served, tap } from './harness.mjs';
 import {
   check,
   complaint,
@@ -17,11 +17,7 @@ import {
   worked,
 } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const SEAL = { long_mm: '180', short_mm: '120', straightedge_mm: '300', straightness_mm: '0.02' };
 const GAPS = [

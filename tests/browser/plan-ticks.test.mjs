@@ -2,19 +2,15 @@
 // however good its numbers are.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words as ducts } from '../../web/words/ducts.js';
 import { words as fuel } from '../../web/words/fuel.js';
 import { words as place } from '../../web/words/place.js';
 import { words as support } from '../../web/words/support.js';
-import { serve, tap } from './harness.mjs';
+import { served, tap } from './harness.mjs';
 import { openSection, saved, toSection, type } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 async function see(page, id) {
   await tap(page, `tick-${id}`);

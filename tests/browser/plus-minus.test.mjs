@@ -3,21 +3,17 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { openBorder } from '../../web/border.js';
 import { Example } from '../../web/guide/example.js';
 import { thrown } from '../../web/guide/throws.js';
 import * as pkg from '../../web/pkg/plumbmark_phone.js';
 import { text } from '../../web/text.js';
-import { axe, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { axe, launch, sensors, served, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { tooWide } from './plan-page.mjs';
 import { numberIn } from './rig.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** The reading that is shown. */
 async function shown(page) {

@@ -3,22 +3,18 @@
 
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { canonical, checksum } from '../../web/record/canonical.js';
 import { schema } from '../../web/record/schema.js';
 import { shaped } from '../../web/record/shape.js';
 import { words } from '../../web/words/record.js';
-import { axe, serve, tap } from './harness.mjs';
+import { axe, served, tap } from './harness.mjs';
 import { tooWide } from './plan-page.mjs';
 import { bring, fillJob, handedOut, home, openStart } from './record-page.mjs';
 
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const jobsCount = (page) =>
   page.evaluate(

@@ -2,15 +2,11 @@
 // does neither. Each enters where real events enter.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { anglesOfUp, launch, serve, synthetic, toLive, upFor, waitReason } from './harness.mjs';
+import { test } from 'node:test';
+import { anglesOfUp, launch, served, synthetic, toLive, upFor, waitReason } from './harness.mjs';
 
 const G = 9.80665;
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 for (const sign of [1, -1])
   test(`unrounded values with sign ${sign} are read the right way up`, async () => {

@@ -5,22 +5,18 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import { after, before, describe, test } from 'node:test';
+import { describe, test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { pageAsFile } from '../../web/pack-file.mjs';
 import { page } from '../../web/pack-languages.mjs';
 import { schema } from '../../web/record/schema.js';
 import { ATTEMPTS_AT_CODE, prepareAttempts, tryInPage } from './attempts.mjs';
-import { DIST, launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { DIST, launch, sensors, served, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { FILE, FROM_DISK, filingSays, handedOut, open, PUMP, through } from './single-page.mjs';
 import { wholeJob } from './whole-start.mjs';
 
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('built twice it is the same file, and names nothing outside of itself', async () => {
   const read = (path) => readFileSync(join(DIST, path), 'utf8');

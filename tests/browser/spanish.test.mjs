@@ -3,19 +3,15 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { said } from '../../web/catalogue.mjs';
 import { text } from '../../web/text.js';
 import { words as settings } from '../../web/words/settings.js';
-import { launch, sensors, serve, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { launch, sensors, served, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { type } from './plan-page.mjs';
 import { fillJob, home, openStart } from './record-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const inSpanish = (id, path = 'text.js') => said(path, id, 'es');
 

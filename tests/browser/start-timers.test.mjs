@@ -1,16 +1,12 @@
 // Timers of the first start: they outlive a reload and notice a clock that was set.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { serve, tap } from './harness.mjs';
+import { test } from 'node:test';
+import { served, tap } from './harness.mjs';
 import { openSection, saved, type } from './plan-page.mjs';
 import { again, beside, current, DONE, done, METER, NOT_PROVEN, row, upTo, worth } from './start-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('a timer outlives a reload and a locked screen, and ends with a sound', async (t) => {
   const { page, faults, context } = await openSection(t, server, 'start_up');

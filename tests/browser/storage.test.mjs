@@ -3,23 +3,19 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { schema } from '../../web/record/schema.js';
 import { text } from '../../web/text.js';
 import { words as settingWords } from '../../web/words/settings.js';
 import { words as recordWords } from '../../web/words/record.js';
-import { anglesOfUp, axe, launch, serve, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
+import { anglesOfUp, axe, launch, served, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 import { stored } from './kill.mjs';
 import { saved, tooWide, toSection, type } from './plan-page.mjs';
 
 const valid = new Ajv({ allErrors: true, allowUnionTypes: true }).compile(schema);
 const PATIENCE_MS = 30_000;
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 /** A browser on the first screen, `patch` run before the page. */
 async function open(t, { patch, arg } = {}) {

@@ -2,17 +2,13 @@
 // that was typed in one is written over by the other.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
-import { axe, launch, serve, tap } from './harness.mjs';
+import { axe, launch, served, tap } from './harness.mjs';
 import { stored } from './kill.mjs';
 import { saved, tooWide, toSection, type } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const told = (page) => page.waitForSelector(`.notice .trouble:text-is("${text.storeErrors.elsewhere}")`);
 const quiet = (page) => page.waitForSelector('.notice', { state: 'hidden' });

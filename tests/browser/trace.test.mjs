@@ -5,19 +5,15 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { launch, REFERENCE, serve, tap, toLive } from './harness.mjs';
+import { test } from 'node:test';
+import { launch, REFERENCE, served, tap, toLive } from './harness.mjs';
 
 /** Seconds of the recording: its flag says moving from 53.4 to 78.3. */
 const [FROM_MS, TO_MS] = [49_500, 82_500];
 /** Core's own allowance for rest that the flag does not know; see recording.rs. */
 const ONSET_MS = 500;
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('at rest the reference lies inside, while moved nothing is shown', async () => {
   const csv = readFileSync(join(REFERENCE, 'broad-04-stream.csv'), 'utf8');

@@ -2,7 +2,7 @@
 // turned end for end on a part; calibrated in any pose.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words as phoneWords } from '../../web/words/phone.js';
 import { words as turnWords } from '../../web/words/turn.js';
@@ -12,7 +12,7 @@ import {
   endForEnd,
   later,
   launch,
-  serve,
+  served,
   synthetic,
   tap,
   toLive,
@@ -27,11 +27,7 @@ const ZERO_DEG = 0.7;
 const TABLE = onBack(0.8, -0.5);
 const HEATER = onBack(-12);
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 const outlet = async (page) => {
   await waitReason(page, '');

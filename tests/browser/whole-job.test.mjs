@@ -3,12 +3,12 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import Ajv from 'ajv/dist/2020.js';
 import { ORDER } from '../../web/order.js';
 import { schema } from '../../web/record/schema.js';
 import { facts } from '../../web/words/job.js';
-import { collectRequests, launch, serve, tap } from './harness.mjs';
+import { collectRequests, launch, served, tap } from './harness.mjs';
 import { WHO } from './whole-job.mjs';
 import { wholeJob } from './whole-start.mjs';
 
@@ -19,11 +19,7 @@ const SECTIONS = Object.values(ORDER)
   .flat()
   .filter((name) => !NO_CHECKS.includes(name));
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 async function record(page) {
   await tap(page, 'record');
