@@ -112,7 +112,7 @@ export const said = (path, id, language) => formsOf(path, id, language)[0] ?? id
 /** What somebody may be hurt by, or take for an assurance: such a text is read by somebody who asks
  * whether each language says neither more nor less than English. */
 const GRAVE =
-  /carbon|\bCO\b|fire|burn|flame|spark|smoke|fuel|leak|exhaust|\bSTOP\b|\bnever\b|stands\b|voltage|airbag|brake|tank|headache|ventilat|alarm|verdict|within|beyond|proven|proof|prove|approv|no rise|not measured|nothing|manual|law\b|licensed|\bhot\b|\bcold\b|\bsink|\bout[:,.]|\bcables?\b|power be cut|after-run|under load|expired|tested|chocked|sharp/i;
+  /carbon|\bCO\b|fire|burn|flame|spark|smoke|fuel|leak|exhaust|\bSTOP\b|\bnever\b|stands\b|voltage|airbag|brake|tank|headache|ventilat|alarm|verdict|within|beyond|proven|proof|prove|approv|no rise|not measured|nothing|manual|law\b|licensed|\bhot\b|\bcold\b|\bsink|\bout[:,.]|\bcables?\b|power be cut|after-run|under load|expired|tested|chocked|sharp|nobody|\bsleeps?\b/i;
 
 /** @param {{ id: string, plural?: string }} message */
 export const isGrave = ({ id, plural = '' }) => GRAVE.test(id) || GRAVE.test(plural);
