@@ -80,7 +80,8 @@ fn pieces_that_make_no_sense_are_refused_at_their_field() {
     };
     assert_eq!(heat(2.0).unwrap_err(), Problem::OtherUnit(Slip::Kilowatts));
     assert!(heat(0.0).is_ok(), "the fan alone");
-    assert!(heat(2000.0).is_ok());
+    assert!(heat(30.0).is_ok());
+    assert_eq!(heat(29.0).unwrap_err(), Problem::OtherUnit(Slip::Kilowatts));
     assert_eq!(
         work(&AIR, &vec![plain; 30]).unwrap_err().problem,
         Problem::TooMany

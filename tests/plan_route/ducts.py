@@ -154,7 +154,7 @@ def random_layout(rng):
 def random_air(rng):
     flow = rng.uniform(60, 250)
     other = rng.uniform(0, 30) if rng.random() < 0.5 else NAN
-    return [flow, rng.uniform(0, 25) * flow, rng.uniform(-20, 35), rng.uniform(0, 3000), other, 0.0, 0.0]
+    return [flow, rng.uniform(0.5, 25) * flow, rng.uniform(-20, 35), rng.uniform(0, 3000), other, 0.0, 0.0]
 
 
 def numbers(air, pieces, fan=NO_FAN):

@@ -159,7 +159,9 @@ pub fn decision(m: &Measured, limit: &Limit) {
             _ => {}
         }
     }
+    let any = permitted == (f32::NEG_INFINITY, f32::INFINITY);
     match verdict {
+        Verdict::Within if any => assert!(margin.is_none(), "{m:?} {limit:?}"),
         Verdict::Within => assert!(margin.is_some_and(|x| x >= 0.0), "{m:?} {limit:?}"),
         Verdict::Beyond => assert!(margin.is_some_and(|x| x <= 0.0), "{m:?} {limit:?}"),
         _ => assert!(margin.is_none()),

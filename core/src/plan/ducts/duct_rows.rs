@@ -18,8 +18,8 @@ row! {
     DuctAir {
         /// Volume that the heater draws in, at the room's density.
         flow_m3_per_h: Kind::new(Unit::M3PerH, 5.0, 2000.0).give_or_take(0.0, 0.1),
-        /// Heat that goes into the air; 0 where the fan alone runs, 2 is likely 2 kW.
-        power_w: Kind::new(Unit::W, 0.0, 30_000.0).zero_or_from(100.0).give_or_take(0.0, 0.1),
+        /// Heat that goes into the air; 0 where the fan alone runs; less than 30 is kW.
+        power_w: Kind::new(Unit::W, 0.0, 30_000.0).zero_or_from(30.0).give_or_take(0.0, 0.1),
         /// Air that the heater draws in.
         inlet_celsius: Kind::new(Unit::Celsius, -40.0, 60.0).give_or_take(2.0, 0.0),
         /// Height above the sea; the half-width is the weather's.
