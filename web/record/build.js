@@ -21,10 +21,26 @@ async function base64(blob) {
   return btoa(letters);
 }
 
+/** Those with their bytes; a browser can keep a photo's row and lose what it shows.
+ * @template {object} T @param {T[]} all @param {(one: T) => (Blob | null | undefined)[]} blobsOf where
+ * the bytes may still be, the first first @returns {Promise<(T & { jpeg_base64: string })[]>} */
+async function readable(all, blobsOf) {
+  const read = await Promise.all(
+    all.map(async (one) => {
+      for (const blob of blobsOf(one)) {
+        const jpeg_base64 = blob && (await base64(blob).catch(() => ''));
+        if (jpeg_base64) return [{ ...one, jpeg_base64 }];
+      }
+      return [];
+    }),
+  );
+  return read.flat();
+}
+
 /** Numbers of photos as the record has them: in the order that they were taken.
- * @param {Photo[]} photos @param {number} [from] */
-function numbered(photos, from = 0) {
-  const ids = new Map(photos.map((p, i) => [p.id, from + i + 1]));
+ * @param {Photo[]} photos */
+function numbered(photos) {
+  const ids = new Map(photos.map((p, i) => [p.id, i + 1]));
   return (/** @type {number | null} */ id) => ids.get(id ?? NaN) ?? null;
 }
 
@@ -93,11 +109,12 @@ async function entriesOf({ store, job, plan }) {
 }
 
 /** Photos of the job; those of this visit where the store does not have them.
- * @param {Context} ctx @returns {Promise<Photo[]>} */
+ * @param {Context} ctx */
 async function picturesOf({ store, job, photosTaken }) {
   const photos = await orNone(store?.photosOf(job.id));
   const ids = new Set(photos.map((p) => p.id));
-  return [...photos, ...photosTaken.filter((p) => !ids.has(p.id))];
+  const all = [...photos, ...photosTaken.filter((p) => !ids.has(p.id))];
+  return readable(all, ({ id, blob }) => [blob, photosTaken.find((p) => p.id === id)?.blob]);
 }
 
 /** @param {Context} ctx */
@@ -107,11 +124,16 @@ export async function buildRecord(ctx) {
   const { captures } = ctx;
   const back = clockWentBack(job, captures, entries);
   const photo = numbered(photos);
-  const ends = captures.filter((c) => c.photo);
-  const endOf = (/** @type {import('../types.js').Capture} */ c) =>
-    c.photo ? photos.length + ends.indexOf(c) + 1 : null;
+  const ends = await readable(
+    captures.flatMap((c, i) => (c.photo ? [{ i, at: c.taken_at, blob: c.photo }] : [])),
+    ({ blob }) => [blob],
+  );
+  const endOf = (/** @type {number} */ i) => {
+    const at = ends.findIndex((end) => end.i === i);
+    return at < 0 ? null : photos.length + at + 1;
+  };
   const pictures = [
-    ...photos.map(async (p) => ({
+    ...photos.map((p) => ({
       id: photo(Number(p.id)),
       sheet: p.sheet,
       about:
@@ -119,14 +141,14 @@ export async function buildRecord(ctx) {
           ? String(captures.findIndex((c) => String(c.id) === p.about) + 1)
           : p.about,
       at: p.at,
-      jpeg_base64: await base64(p.blob),
+      jpeg_base64: p.jpeg_base64,
     })),
-    ...ends.map(async (c) => ({
-      id: endOf(c),
+    ...ends.map(({ i, at, jpeg_base64 }) => ({
+      id: endOf(i),
       sheet: 'lower_end',
-      about: String(captures.indexOf(c) + 1),
-      at: c.taken_at,
-      jpeg_base64: await base64(/** @type {Blob} */ (c.photo)),
+      about: String(i + 1),
+      at,
+      jpeg_base64,
     })),
   ];
   const record = {
@@ -146,13 +168,13 @@ export async function buildRecord(ctx) {
     },
     limits: job.limits,
     limits_sha256: await checksum(ctx.limits),
-    captures: captures.map((c, i) => captureOf(c, i + 1, photo, endOf(c))),
+    captures: captures.map((c, i) => captureOf(c, i + 1, photo, endOf(i))),
     entries: entries.map((e) => entryOf(e, photo)),
     checks: checkRows(ctx),
     facts: factRows(ctx).map((f) => withPhoto(f, photo)),
     cautions: text.start.cautions,
     does_not_claim: back ? [...words.claims, words.clockBack] : words.claims,
-    photos: await Promise.all(pictures),
+    photos: pictures,
   };
   return { ...record, sha256: await checksum(record) };
 }
