@@ -39,11 +39,13 @@ export class Context extends Keeping {
   /** What the level that is kept was read on. */
   levelReadOn = '';
   /** @type {Blob | null} */ photo = null;
+  /** The section that was opened last from the list. */ lastOf = '';
   /** @type {(() => void) | null} */ #stop = null;
   /** @type {Screen | null} */ #screen = null;
   /** @type {Promise<any> | null} */ #opening = null;
   /** Parameters hold captures and blobs; history keeps only their number. @type {any[]} */
   #visits = [];
+  /** The visits that "‹" leads back through, by their depth. @type {number[]} */ #path = [];
   name = '';
   /** Called when a screen has come. */
   onShow = () => {};
@@ -68,6 +70,7 @@ export class Context extends Keeping {
    * @param {boolean} tryout @param {number} [job] the one that was open last until told */
   async open(tryout, job) {
     this.#opening = null;
+    this.lastOf = '';
     await this.openKept(tryout, job);
     this.limits = this.job.limits ?? this.engine.defaultLimits();
     this.engine.setLimits(this.limits);
@@ -128,8 +131,14 @@ export class Context extends Keeping {
 
   /** @param {string} name @param {any} [params] */
   go(name, params = {}) {
+    const depth = history.state?.depth ?? 0;
+    // Back to the job is back: "‹" there must not lead into what was left.
+    const job = this.#path.findLastIndex((v, i) => i < depth && this.#visits[v]?.name === 'parts');
+    if (name === 'parts' && !params.note && job > 0) return history.go(job - depth);
     const visit = this.#visits.push({ name, params }) - 1;
-    history.pushState({ visit }, '');
+    this.#path.length = depth + 1;
+    this.#path.push(visit);
+    history.pushState({ visit, depth: depth + 1 }, '');
     this.#show(name, params);
   }
 

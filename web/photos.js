@@ -18,13 +18,14 @@ import { scaledPhoto } from './photo.js';
  */
 
 /** The camera behind a button of its own: what to put on the page, and how to ask for a photo.
- * @param {Context} ctx @param {string} label @param {(photo: Blob) => Promise<void> | void} onPhoto */
-export function camera(ctx, label, onPhoto) {
+ * @param {Context} ctx @param {string} label @param {(photo: Blob) => Promise<void> | void} onPhoto
+ * @param {'environment' | null} [capture] null for a picture that another camera took */
+export function camera(ctx, label, onPhoto, capture = 'environment') {
   const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
   const input = h('input', {
     type: 'file',
     accept: 'image/*',
-    capture: 'environment',
+    capture,
     class: 'sr',
     // The button beside it opens it.
     tabindex: -1,

@@ -9,7 +9,7 @@ export const text = {
   start: {
     lead: t`Hold the phone to the mounted part, or type what the tape tells. The page says within, beyond or not proven, and what to do about it.`,
     allow: t`Allow sensors`,
-    tryout: t`Try-out, no sensors`,
+    tryout: t`Try-out`,
     tape: t`Tape and tables, no sensors`,
     captures: t`Captures`,
     jobs: t`Jobs`,
@@ -35,12 +35,12 @@ export const text = {
     heater: t`Heater`,
     pump: t`Metering pump`,
     filter: t`Filter`,
-    pipe: t`Exhaust or air pipe`,
+    pipe: t`Pipe leg`,
     sub: {
       heater: t`fuel port, warm-air outlet`,
       pump: t`outlet end, roll`,
       filter: t`upright, arrow with the flow`,
-      pipe: t`falls away from the heater`,
+      pipe: t`of exhaust or air: its fall`,
     },
     unchecked: t`not checked`,
     /** @param {number} n */
@@ -70,10 +70,9 @@ export const text = {
     anglesOnly: t`The rest of the job is not looked at here.`,
     notNeeded: t`not needed`,
     seen: t`seen`,
-    notFound: t`nothing found`,
+    notFound: t`looked for, not found`,
     /** @param {string} what */
     next: (what) => t`Next: ${what}`,
-    nothingNext: t`Nothing left to do here`,
     lost: t`counts no more, or never did: read it again`,
     /** @param {{ open: number, beyond: number, not_proven: number, within: number, usage: number,
      *   not_found: number, seen: number, not_needed: number }} n */
@@ -117,7 +116,7 @@ export const text = {
     pump_outlet: t`Pump outlet`,
     pump_roll: t`Pump roll`,
     filter_upright: t`Filter, off upright`,
-    pipe_fall: t`Pipe leg`,
+    pipe_fall: t`Fall of the leg`,
   },
   axis: {
     heater_port: t`elevation of the port`,
@@ -195,14 +194,15 @@ export const text = {
     },
     cant: t`Can’t tell`,
     why: t`A phone held the wrong way round reads the same slope with the wrong end up. Your eye settles that; the phone does the degrees.`,
-    photoWhy: t`Take a photo of the phone on the part: the arrow below on the screen, the part’s flow mark beside it. Without it the reading is kept and no verdict is given.`,
-    photo: t`Take the photo`,
+    photoWhy: t`With another phone, photograph this one on the part: the arrow below, the part’s flow mark beside it. Then bring the picture here. Without it the reading is kept and no verdict is given.`,
+    photo: t`Bring the picture`,
     without: t`Go on without it`,
     arrow: t`towards the`,
   },
   live: {
     capture: t`Capture`,
     waiting: t`Waiting …`,
+    turnNow: t`Turn the phone`,
     blind: t`Blind reading`,
     trapped: t`no reading`,
     level: t`level`,
@@ -489,7 +489,7 @@ export const text = {
     /** @param {string} angle */
     takes: (angle) => t`slope takes ${angle} of margin`,
     takesAll: t`slope can take all of the margin`,
-    points: t`Against the phone on the rail, the part points`,
+    points: t`Seen from the phone on the rail, the part points`,
     pointings: {
       same: t`the same way`,
       left: t`to the left`,
@@ -499,7 +499,7 @@ export const text = {
   },
   levelRefusals: {
     stale: t`vehicle level is over an hour old: read it again`,
-    no_heading: t`so near plumb there is no heading: use another face`,
+    no_heading: t`not told so near plumb: as parked counts`,
     too_steep: t`Too steep for a rail or a floor: lay the phone flat, screen up.`,
   },
   update: { ready: t`A new version is ready.`, apply: t`Use it now` },

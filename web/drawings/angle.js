@@ -8,6 +8,8 @@ import { outline, PIVOT } from './outlines.js';
 const RAD = Math.PI / 180;
 const WIDTH = 340;
 const HEIGHT = 264;
+/** Above it, for the stroke of a wedge that points straight up. */
+const MARGIN = 10;
 /** Of the wedge: just outside the part. */
 const RADIUS = 131;
 /** Of the sector: it runs off the paper, as hatching does. */
@@ -79,7 +81,11 @@ export class AngleDrawing {
       : s('text', { x: 10, y: this.cy + 18, class: 'small' }, words.level);
     this.el = s(
       'svg',
-      { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, class: 'angle-drawing', 'aria-hidden': 'true' },
+      {
+        viewBox: `0 ${-MARGIN} ${WIDTH} ${HEIGHT + 2 * MARGIN}`,
+        class: 'angle-drawing',
+        'aria-hidden': 'true',
+      },
       s(
         'defs',
         {},
@@ -140,7 +146,7 @@ export class AngleDrawing {
         const [x, y] = at(cx, cy, SECTOR, deg);
         const side = deg === 90 ? 0 : Math.sign(90 - deg);
         // Along the line as far as the paper allows, beside it where it is steep.
-        const reach = Math.min(158, (cy - 24) / Math.max(0.01, Math.abs(Math.sin(deg * RAD))));
+        const reach = Math.min(158, (cy - 34) / Math.max(0.01, Math.abs(Math.sin(deg * RAD))));
         const [tx, ty] = at(cx, cy, reach, deg);
         const sign = i === 0 ? '≥' : '≤';
         const steep = Math.abs(Math.cos(deg * RAD)) < 0.5;
@@ -150,7 +156,7 @@ export class AngleDrawing {
           s(
             'text',
             {
-              x: n1(side < 0 ? along : Math.min(along, WIDTH - NUMBER)),
+              x: n1(side < 0 ? Math.max(along, NUMBER) : Math.min(along, WIDTH - NUMBER)),
               y: n1(ty - 8),
               class: 'number',
               'text-anchor': side < 0 ? 'end' : 'start',

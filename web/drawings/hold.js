@@ -114,7 +114,8 @@ export function holdPicture(part, placement, words, quarters = 0) {
   return s(
     'svg',
     {
-      viewBox: '40 30 310 200',
+      // A phone that stands on its short edge is tall.
+      viewBox: placement.hold === 'short_edge' ? '40 -30 310 260' : '40 30 310 200',
       class: 'hold-picture',
       role: 'img',
       'aria-label': `${words.topEdge}, ${words.head}`,

@@ -116,7 +116,10 @@ export class Answers {
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
     const own = words.advice?.[`${a.result.name}.${a.verdict}`];
     if (own) return own;
-    if (Number.isNaN(a.change)) return a.only_beyond ? t.onlyBeyond : `${t.tooNarrow} ${mostly}`;
+    if (Number.isNaN(a.change)) {
+      const between = a.limit && a.limit.low !== null && a.limit.high !== null;
+      return a.only_beyond ? t.onlyBeyond : between ? `${t.tooNarrow} ${mostly}` : mostly;
+    }
     const change = words.change?.[a.bound] ?? t.change;
     const move = change(widthWithUnit(a.change, unit, system), a.change > 0);
     return a.verdict === 'not_proven' ? `${move} ${mostly}` : move;

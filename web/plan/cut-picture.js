@@ -64,6 +64,9 @@ function extent(reach, things) {
   return { left: to(0, -1), right: to(0, 1), up: to(1, 1), down: to(1, -1) };
 }
 
+/** Room that a gap and its number take. */
+const LABEL = 96;
+
 /** @param {string} d @param {string} cls @param {Record<string, any>} [more] */
 const path = (d, cls, more = {}) => s('path', { d, class: cls, ...more });
 
@@ -108,8 +111,8 @@ const outlineOf = (l, r, b, up) =>
   l === r || b === up ? `M${l} ${-b}L${r} ${-up}` : `M${l} ${-b}H${r}V${-up}H${l}Z`;
 
 /** A thing and its gap. @param {Thing} o @param {number} i @param {number} k
- * @param {import('../units.js').System} system */
-function thing(o, i, k, system) {
+ * @param {import('../units.js').System} system @param {number} right where the paper ends */
+function thing(o, i, k, system, right) {
   const cls = `thing ${o.told_face === 1 ? 'far' : 'near'}`;
   const [l, r, b, up] = [o.left_mm, o.right_mm, o.bottom_mm, o.top_mm].map((v) => k * v);
   // Its direction not told: somewhere on this circle.
@@ -123,12 +126,22 @@ function thing(o, i, k, system) {
   const label = `${i + 1}: ${withUnit(o.gap_mm, 'mm', system)}`;
   // Above the middle of the line, beside it where the line stands.
   const across = Math.abs(x2 - x1) > Math.abs(y2 - y1);
-  const at = { x: (x1 + x2) / 2 + (across ? 0 : 8), y: (y1 + y2) / 2 - (across ? 9 : -5) };
+  // On the side where the paper has room for it.
+  const turned = !across && (x1 + x2) / 2 + LABEL > right ? -1 : 1;
+  const at = { x: (x1 + x2) / 2 + (across ? 0 : 8 * turned), y: (y1 + y2) / 2 - (across ? 9 : -5) };
   return [
     shape,
     s('circle', { cx: x2, cy: y2, r: 3, class: cls }),
     path(`M${x1} ${y1}L${x2} ${y2}`, 'dimension', { 'data-verdict': o.verdict, 'data-thing': i }),
-    s('text', { ...at, class: 'small halo', 'text-anchor': across ? 'middle' : 'start' }, label),
+    s(
+      'text',
+      {
+        ...at,
+        class: 'small halo',
+        'text-anchor': across ? 'middle' : turned > 0 ? 'start' : 'end',
+      },
+      label,
+    ),
   ];
 }
 
@@ -173,7 +186,7 @@ export function cutDrawing(form, worked) {
       'g',
       { transform: `translate(${k * shown.left} ${k * shown.up})` },
       s('g', { transform: middle }, plate(x, k), pieces(x, k, fill), axes),
-      ...things.flatMap((o, i) => thing(o, i, k, system)),
+      ...things.flatMap((o, i) => thing(o, i, k, system, k * shown.right)),
       s('circle', { r: 4, class: 'pilot' }),
       path('M-10 0H10M0 -10V10', 'pilot'),
     ),

@@ -22,7 +22,7 @@ const ticks = (ctx, sheet) =>
 /** @param {Context} ctx */
 export function flue(ctx) {
   /** @param {string} sheet */
-  const to = (sheet) => way(ctx, 'flue', sheet, words.sheets[sheet], `flue_${sheet}`);
+  const to = (sheet) => way(ctx, 'flue', sheet, words.sheets[sheet], `flue_${sheet}`, true);
   const form = new SheetForm(ctx, 'exhaust', sheets.exhaust);
   const boat = h(
     'section',

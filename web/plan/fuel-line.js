@@ -38,7 +38,7 @@ export function linePicture(ctx, form) {
   return s(
     'svg',
     {
-      viewBox: '0 0 340 200',
+      viewBox: '0 -8 340 208',
       class: 'plan-picture',
       role: 'img',
       'aria-label': words.picture.line,

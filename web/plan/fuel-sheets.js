@@ -8,6 +8,7 @@ import { linePicture } from './fuel-line.js';
 import { push } from './shared-numbers.js';
 import { tankPicture } from './fuel-tank.js';
 import { SheetForm } from './sheet.js';
+import { toldLines } from './told.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -40,6 +41,13 @@ const CARDS = {
 /** What a sheet draws. @type {Record<string, (ctx: Context, form: SheetForm, worked: import('./model.js').Worked | null) => SVGElement>} */
 const PICTURES = { tank: tankPicture, fuel_run: linePicture };
 
+/** Results without a limit. @type {Record<string, string[]>} */
+const TOLD = {
+  tank: ['in_tank_l', 'heater_l'],
+  prime: ['prime_s'],
+  burn: ['burn_l_per_h', 'lasts_h'],
+};
+
 /** The fuel's own paper, a tap deeper. @param {SheetForm} form */
 function paper(form) {
   const names = [
@@ -62,8 +70,10 @@ export const fuelSheet = (name) => (/** @type {Context} */ ctx) => {
   const [title] = /** @type {Record<string, string[]>} */ (words.sheets)[name];
   const picture = h('div', {});
   const draw = name in PICTURES ? PICTURES[name] : null;
+  const told = toldLines(form, TOLD[name] ?? []);
   form.onWorked = (worked) => {
     push(ctx, form);
+    told.show(worked);
     if (draw) picture.replaceChildren(draw(ctx, form, worked));
   };
   const el = frame(
@@ -76,6 +86,7 @@ export const fuelSheet = (name) => (/** @type {Context} */ ctx) => {
       draw ? picture : null,
       ...CARDS[name].map(([legend, names]) => form.group(legend, names)),
       name === 'fuel_pressure' ? paper(form) : null,
+      told.el,
       ...form.outcome(),
     ],
     [],

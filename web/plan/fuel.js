@@ -33,7 +33,7 @@ export function fuel(ctx) {
   form.onWorked = () => push(ctx, form);
   const kept = ctx.plan.keptOf('fuel_run');
   const ways = Object.entries(words.sheets).map(([sheet, told]) =>
-    way(ctx, 'fuel', sheet, told, `fuel_${sheet}`),
+    way(ctx, 'fuel', sheet, told, `fuel_${sheet}`, true),
   );
   const el = frame(
     ctx,

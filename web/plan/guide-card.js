@@ -23,6 +23,9 @@ import { fromShown, toShown, unitLabel, limitWithUnit } from './units.js';
  */
 
 const BOTH = /** @type {const} */ (['low', 'high']);
+/** After a document's name, for its page. */
+const PAGE = ', p. ';
+const NO_PAGE = /, p\.$/;
 
 export class GuideCard {
   /** Numbers as kept and as shown: one that nobody touched keeps its last digit.
@@ -90,6 +93,10 @@ export class GuideCard {
     el.addEventListener('input', () => {
       say(this.state, t.typed);
       this.#copied();
+      this.#named();
+      // One slip must not put it over what was just typed.
+      for (const offer of this.el.querySelectorAll('[data-action^="use-"]'))
+        offer.toggleAttribute('hidden', !this.#isEmpty());
     });
     if (kept !== null) {
       const shown = asTyped(Number(toShown(kept, unit, system).toPrecision(6)));
@@ -109,6 +116,18 @@ export class GuideCard {
     this.#fold();
   }
 
+  #isEmpty() {
+    return BOTH.every((end) => this.fields.text(this.#key(end)) === '');
+  }
+
+  /** The document that was named once stands at each limit of the manual's; its page is asked. */
+  #named() {
+    const source = this.fields.inputs.get(this.#key('source'));
+    if (source?.value !== '' || !this.document()) return;
+    if (this.fields.text(this.#key('basis')) === 'manual')
+      source.value = `${this.document()}${PAGE}`;
+  }
+
   #basis() {
     const { text } = this.ctx;
     const options = Object.entries(text.bases).map(([value, label]) =>
@@ -122,10 +141,7 @@ export class GuideCard {
   #text(name, label, value) {
     const shown = asRead(value);
     const input = h('input', { type: 'text', value: shown, maxlength: 120, autocomplete: 'off' });
-    if (name === 'source')
-      input.addEventListener('focus', () => {
-        if (input.value === '' && this.document()) input.value = `${this.document()}, p. `;
-      });
+    if (name === 'source') input.addEventListener('focus', () => this.#named());
     const el = this.fields.field(this.#key(name), label, input);
     el.dataset.part = name;
     return el;
@@ -180,7 +196,8 @@ export class GuideCard {
       low: this.#typed('low'),
       high: this.#typed('high'),
       basis,
-      source: text('source'),
+      // A page that nobody told is none.
+      source: text('source').replace(NO_PAGE, ''),
       vehicles: basis === 'law' ? text('vehicles') : '',
       reason: text('reason'),
     };

@@ -9,6 +9,7 @@ import { SheetForm } from './sheet.js';
 import { Start } from './start-record.js';
 import { stopNow } from './start-stop.js';
 import { timersOf } from './start-timer.js';
+import { toldLines } from './told.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./model.js').Worked} Worked */
@@ -34,11 +35,11 @@ function urgency(worked) {
 /** A new reading begins at the minute that the timer says, and where the last one was.
  * @param {SheetForm} form @param {Start} kept */
 function add(form, kept) {
-  const timer = kept.record.timers.co;
+  const minutes = timersOf(kept).minutes('co');
   const last = form.kept.record.rows.at(-1)?.typed;
   /** @type {Record<string, string>} */
   const told = last ? { place: last.place ?? '', power: last.power ?? '' } : {};
-  if (timer && !timer.clock) told.minutes = String(Math.floor(timer.ran_s / 60));
+  if (minutes !== null) told.minutes = String(minutes);
   form.addRow(told);
 }
 
@@ -50,7 +51,9 @@ function told(ctx, form, kept, more) {
   toTop.hidden = true;
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
+  const least = toldLines(form, ['needed_min']);
   form.onWorked = (worked) => {
+    least.show(worked);
     alarm.hidden = form.kept.record.typed.device !== '1';
     const words = urgency(worked);
     urgent.hidden = words === '';
@@ -65,7 +68,7 @@ function told(ctx, form, kept, more) {
     const on = button(t.toStop, 'to-stop', () => ctx.go('start_up'));
     stop.replaceChildren(...(stopped ? [stopNow(on)] : []));
   };
-  return { stop, toTop, alarm, urgent };
+  return { stop, toTop, alarm, urgent, least: least.el };
 }
 
 /** @param {Context} ctx */
@@ -74,7 +77,7 @@ export function startCo(ctx) {
   timersOf(kept);
   const form = new SheetForm(ctx, 'co_check', sheets.co_check);
   const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
-  const { stop, toTop, alarm, urgent } = told(ctx, form, kept, more);
+  const { stop, toTop, alarm, urgent, least } = told(ctx, form, kept, more);
   const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);
   const body = [
     stop,
@@ -82,6 +85,7 @@ export function startCo(ctx) {
     form.group(t.meter, meter),
     alarm,
     form.group(t.space, ['volume_m3', 'air_least_per_h', 'air_most_per_h'], t.spaceWhy),
+    least,
     form.group(t.run, ['powers']),
     form.rowsEl,
     urgent,

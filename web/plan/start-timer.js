@@ -52,6 +52,7 @@ class Timers {
   /** What the clocks said when this page began to look, or was last seen to be out of sight. */
   #from = { wall: 0, steady: 0, hidden: false };
   /** Time before that which no look fell into, s. @type {Record<string, number>} */ #unseen = {};
+  /** When this page saw one end, by the steady clock. @type {Record<string, number>} */ #over = {};
 
   /** @param {Start} start */
   constructor(start) {
@@ -123,6 +124,7 @@ class Timers {
       timer.last_ms = Date.now();
       if (timer.state === STATE.running) continue;
       timer.alone_s += found.alone_s;
+      this.#over[id] = performance.now();
       ended.push(id);
     }
     const due = performance.now() - this.#written > KEEP_MS;
@@ -161,6 +163,17 @@ class Timers {
     this.look(true);
   }
 
+  /** Whole minutes since it began, its end left behind; none where the clock cannot be believed or
+   * nobody saw the end. @param {string} id @returns {number | null} */
+  minutes(id) {
+    const timer = this.start.record.timers[id];
+    if (!timer || timer.clock) return null;
+    if (timer.state === STATE.running) return Math.floor(timer.ran_s / 60);
+    const over = this.#over[id];
+    if (over === undefined) return null;
+    return Math.floor((timer.ran_s + (performance.now() - over) / 1000) / 60);
+  }
+
   /** Left, and on the wall clock alone. @param {string} id */
   now(id) {
     const timer = this.start.record.timers[id];
@@ -190,7 +203,8 @@ export function timerPanel(timers, id, { due_s, missing }) {
     const why = [
       due_s === null ? (missing ?? '') : t.due(duration(due_s)),
       alone_s >= 1 ? t.alone(duration(alone_s)) : '',
-      state === STATE.running ? t.keepOpen : '',
+      // Without a time of its own it sounds at no end.
+      state === STATE.running && due_s !== null ? t.keepOpen : '',
     ];
     say(note, why.filter(Boolean).join(' '));
     begin.hidden = state === STATE.running;

@@ -116,7 +116,7 @@ function withoutParts(items) {
 
 /** What belongs to one sheet. @param {Context} ctx @param {string} section @param {string} sheet */
 export const itemsOfSheet = (ctx, section, sheet) =>
-  marked(ctx, [...ofSheet(ctx, section, sheet), ...factsOf(ctx, section, sheet)]);
+  marked(ctx, [...withoutParts(ofSheet(ctx, section, sheet)), ...factsOf(ctx, section, sheet)]);
 
 /** The worst of a check's latest capture, as parked and in the vehicle; open where there is none.
  * @param {Context} ctx @param {string} part @returns {Item[]} */

@@ -8,6 +8,17 @@ import { clock } from '../units.js';
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('./record.js').Kept} Kept */
 
+/** Words that were typed and not ticked yet: whoever leaves finds them again.
+ * @type {WeakMap<Kept, Map<string, string>>} */
+const drafts = new WeakMap();
+
+/** @param {Kept} kept */
+function draftsOf(kept) {
+  const found = drafts.get(kept) ?? new Map();
+  drafts.set(kept, found);
+  return found;
+}
+
 /**
  * @param {Context} ctx @param {Kept} kept where it is kept
  * @param {string} id @param {string} statement what is ticked, as a statement
@@ -21,6 +32,7 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
   };
   /** @param {string} who */
   const done = (who) => {
+    draftsOf(kept).delete(id);
     ctx.keep({ who });
     show();
   };
@@ -31,7 +43,9 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
   };
   const ask = () => {
     const who = input(t.who, ctx.settings.who || ctx.job.installer, `${id}-who`);
-    const reason = input(t.reason, '', `${id}-reason`);
+    const reason = input(t.reason, draftsOf(kept).get(id) ?? '', `${id}-reason`);
+    reason.el.addEventListener('input', () => draftsOf(kept).set(id, reason.value()));
+    reason.el.addEventListener('keydown', (e) => e.key === 'Enter' && byReason.click());
     const trouble = h('p', { class: 'trouble', role: 'alert', hidden: true });
     const named = () => {
       trouble.textContent = who.value() ? '' : t.needsWho;
@@ -47,21 +61,16 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
       done(who.value());
     });
     const byPhoto = button(t.byPhoto, 'tick-photo', () => named() && photo(), 'row');
-    const byReason = button(
-      t.byReason,
-      'tick-reason',
-      () => {
-        if (!named()) return;
-        if (reason.value()) {
-          put(reason.value(), null, who.value());
-          kept.changed(true);
-          return done(who.value());
-        }
-        trouble.textContent = t.needsReason;
-        trouble.hidden = false;
-      },
-      'row',
-    );
+    const byReason = button(t.byReason, 'tick-reason', () => {
+      if (!named()) return;
+      if (reason.value()) {
+        put(reason.value(), null, who.value());
+        kept.changed(true);
+        return done(who.value());
+      }
+      trouble.textContent = t.needsReason;
+      trouble.hidden = false;
+    });
     el.replaceChildren(
       h('b', {}, statement),
       who.el,
@@ -86,6 +95,7 @@ export function tick(ctx, kept, id, statement, t = ctx.plan.words.tick) {
       ? button(t.takeBack, `untick-${id}`, takeBack, 'lesser')
       : button(t.tick, `tick-${id}`, ask, 'row');
     el.replaceChildren(h('p', {}, statement), mark, ...(how ? [how] : []), act);
+    if (!seen && draftsOf(kept).get(id)) ask();
   };
   show();
   return el;

@@ -22,7 +22,7 @@ function place(ctx, section) {
 /** What is open of one group; a tap deeper the mark that it is not needed.
  * @param {Context} ctx @param {string} group @param {Item[]} items */
 function line(ctx, group, items) {
-  const names = items.map((i) => i.title).join(', ');
+  const names = items.map((i) => i.title).join('; ');
   const done = items[0].state === 'not_needed';
   // What every job needs has no such mark; a step of the first start is skipped where it stands.
   if (['job', 'start_up'].includes(items[0].section)) return h('p', { class: 'open-line' }, names);

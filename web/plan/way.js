@@ -8,10 +8,11 @@ import { itemsOfSheet } from './state.js';
  * @param {import('../context.js').Context} ctx
  * @param {string} section @param {string} sheet
  * @param {string[]} words title, and what it is about
- * @param {string} screen
+ * @param {string} screen @param {boolean} [factsHere] whether its facts stand beside the row: they
+ *   speak for themselves then
  */
-export function way(ctx, section, sheet, [title, sub], screen) {
-  const items = itemsOfSheet(ctx, section, sheet);
+export function way(ctx, section, sheet, [title, sub], screen, factsHere = false) {
+  const items = itemsOfSheet(ctx, section, sheet).filter((i) => !(factsHere && i.fact));
   return h(
     'li',
     {},

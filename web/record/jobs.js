@@ -3,7 +3,7 @@
 import { filed } from '../carrier.js';
 import { button, h } from '../dom.js';
 import { frame } from '../screens/frame.js';
-import { day } from '../units.js';
+import { day, stamp } from '../units.js';
 import { words } from '../words/jobs.js';
 import { words as recordWords } from '../words/record.js';
 import { readRecord, takeIn } from './take-in.js';
@@ -32,7 +32,7 @@ function row(ctx, job, sizes) {
   const sub = [
     job.heater,
     job.customer,
-    words.changed(day(job.changed_at)),
+    words.changed(stamp(job.changed_at)),
     bytes && words.about(bytes),
   ].filter(Boolean);
   return h(

@@ -56,8 +56,9 @@ export function record(ctx) {
       h('p', {}, `${words.sum}: `, sum),
       h('p', { class: 'source' }, words.claims[4]),
       h('h2', {}, words.sign.title),
-      signatureField(ctx, 'installer'),
-      signatureField(ctx, 'customer'),
+      ...['installer', 'customer'].map((who) =>
+        signatureField(ctx, /** @type {'installer' | 'customer'} */ (who), () => withRecord(lay)),
+      ),
       button(words.print, 'record-print', onPaper, 'row'),
       button(words.table, 'record-csv', table, 'row'),
       sheet,

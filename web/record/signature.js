@@ -21,8 +21,9 @@ export const signed = (strokes, label) =>
     s('path', { d: strokes }),
   );
 
-/** A field to sign in. @param {Context} ctx @param {'installer' | 'customer'} who */
-export function signatureField(ctx, who) {
+/** A field to sign in. @param {Context} ctx @param {'installer' | 'customer'} who
+ * @param {() => void} onSigned the record is another now */
+export function signatureField(ctx, who, onSigned) {
   const kept = ctx.plan.keptOf('signatures');
   const { typed } = kept.record;
   const t = words.sign;
@@ -40,7 +41,8 @@ export function signatureField(ctx, who) {
   const when = h('p', { class: 'source' });
   const [name, at] = [`${who}_name`, `${who}_at`];
   const show = () => {
-    when.replaceChildren(typed[at] ? t.at(clock(typed[at])) : t.empty, ' ', kept.mark());
+    // What is not signed is not “saved” by the other’s signature.
+    when.replaceChildren(...(typed[at] ? [t.at(clock(typed[at])), ' ', kept.mark()] : [t.empty]));
   };
   /** @param {string} field @param {string} value @param {boolean} now */
   const keep = (field, value, now) => {
@@ -49,6 +51,7 @@ export function signatureField(ctx, who) {
     if (!typed[who] && !typed[name]) delete typed[at];
     kept.changed(now);
     show();
+    if (now) onSigned();
   };
   draw(pad, path, (strokes) => keep(who, strokes, true));
   const input = h('input', {
@@ -74,7 +77,16 @@ export function signatureField(ctx, who) {
   );
   show();
   const card = { class: 'card', 'data-signature': who };
-  return h('div', card, h('h3', {}, t[who]), pad, byName, when, clear);
+  return h(
+    'div',
+    card,
+    h('h3', {}, t[who]),
+    h('p', { class: 'source' }, t.here),
+    pad,
+    byName,
+    when,
+    clear,
+  );
 }
 
 /** @param {SVGSVGElement} pad @param {SVGPathElement} path @param {(strokes: string) => void} keep */

@@ -56,10 +56,15 @@ export function ends(ctx, { part, asked = 0, photo }) {
  * @param {(end: import('../types.js').End) => void} answer */
 function askPhoto(ctx, part, check, answer) {
   const t = ctx.text.ends;
-  const { parts, ask } = camera(ctx, t.photo, (photo) => {
-    ctx.photo = photo;
-    answer('photo');
-  });
+  const { parts, ask } = camera(
+    ctx,
+    t.photo,
+    (photo) => {
+      ctx.photo = photo;
+      answer('photo');
+    },
+    null,
+  );
   const arrow = s(
     'svg',
     { viewBox: '0 0 340 120', class: 'photo-arrow', role: 'img', 'aria-label': t.arrow },

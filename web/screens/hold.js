@@ -4,6 +4,7 @@ import { button, h } from '../dom.js';
 import { holdPicture } from '../drawings/hold.js';
 import { pointingPicture } from '../drawings/table.js';
 import { frame, pick } from './frame.js';
+import { levelState } from './level.js';
 
 /** @typedef {import('../context.js').Context} Context */
 /** @typedef {import('../types.js').Placement} Placement */
@@ -21,9 +22,13 @@ export function hold(ctx, { part, other }) {
   /** @param {Placement} p */
   const name = (p) => `${of(t.holds, p.hold)} ${of(t.surfaces, p.surface)}`;
   /** @param {Placement} p */
+  const choose = (p) => ctx.keep({ placements: { ...ctx.settings.placements, [part]: key(p) } });
+  /** @param {Placement} p */
   const take = (p) => {
-    ctx.keep({ placements: { ...ctx.settings.placements, [part]: key(p) } });
-    ctx.place(part, p);
+    choose(p);
+    // Which way the part points is asked with the hold: nothing stands on a guess of it.
+    if (other && ctx.engine.levelCounts()) history.back();
+    else ctx.place(part, p);
   };
   /** @param {Placement} p */
   const gives = (p) => `${t.hold.gives}: ${p.checks.map((c) => of(t.checks, c)).join(', ')}`;
@@ -84,8 +89,10 @@ export function hold(ctx, { part, other }) {
         `${of(t.hold.how, chosen.hold)} ${t.headEnd[part]}.`,
       ),
       h('p', { class: 'source' }, gives(chosen)),
-      ctx.engine.levelCounts() && pointing(ctx, part),
       caution,
+      ctx.engine.levelCounts()
+        ? pointing(ctx, part)
+        : button(`${t.level.title}: ${levelState(ctx)}`, 'level', () => ctx.go('level'), 'row'),
     ],
     [
       button(t.hold.other, 'other-holds', () => ctx.go('hold', { part, other: true }), 'lesser'),

@@ -10,6 +10,7 @@ import { lengthFromField, lengthToField } from '../units.js';
 import { checkSet } from '../plan/limit-set.js';
 import { frame } from './frame.js';
 import { words as t } from '../words/limit-lines.js';
+import { angleSigns } from '../words/limits.js';
 
 const LARGEST_BYTES = 256 * 1024;
 
@@ -92,6 +93,7 @@ class Form {
       { class: 'card', 'data-check': id },
       h('legend', {}, /** @type {Record<string, string>} */ (text.checks)[id]),
       h('p', { class: 'source' }, /** @type {Record<string, string>} */ (text.axis)[id]),
+      angleSigns[id] ? h('p', { class: 'source' }, angleSigns[id]) : null,
       missing.length ? h('p', { class: 'missing' }, missing.join(', ')) : null,
       this.fields.number(`${id}.low_deg`, `${t.low} °`, line?.low_deg ?? null),
       this.fields.number(`${id}.high_deg`, `${t.high} °`, line?.high_deg ?? null),
@@ -183,7 +185,16 @@ export function limits(ctx) {
     state.textContent = words;
   };
   form.fill(ctx.limits);
-  form.el.addEventListener('input', () => tell(t.unsaved));
+  const toGuide = button(t.guide, 'guide', () => ctx.go('guide'));
+  const toSave = button(t.save, 'save-limits', () => save(), 'lesser');
+  /** The one thing to do: the guide, until something waits to be saved. @param {string} words */
+  const changed = (words) => {
+    tell(words);
+    toGuide.className = 'lesser';
+    toSave.className = 'main';
+    toSave.before(toGuide);
+  };
+  form.el.addEventListener('input', () => changed(t.unsaved));
 
   const save = async () => {
     try {
@@ -217,7 +228,7 @@ export function limits(ctx) {
       if (!chosen) return;
       try {
         form.fill(checkSet(ctx, await readJson(chosen, LARGEST_BYTES, t)));
-        tell(t.replaced);
+        changed(t.replaced);
       } catch (error) {
         tell(error instanceof Error ? t.refused(error.message) : String(error));
       }
@@ -226,7 +237,7 @@ export function limits(ctx) {
   });
   const replace = (/** @type {LimitSet} */ set) => {
     form.fill(set);
-    tell(t.replaced);
+    changed(t.replaced);
   };
   return frame(
     ctx,
@@ -234,7 +245,6 @@ export function limits(ctx) {
     t.title,
     [
       h('p', { class: 'caution' }, ctx.text.start.cautions[0], ' ', t.loose),
-      button(t.guide, 'guide', () => ctx.go('guide'), 'row'),
       form.el,
       h(
         'nav',
@@ -247,6 +257,6 @@ export function limits(ctx) {
       file,
       state,
     ],
-    [button(t.save, 'save-limits', save)],
+    [toSave, toGuide],
   );
 }

@@ -191,6 +191,11 @@ class PartTurn {
     this.begin.disabled = reason !== null;
     this.cancel.hidden = !on;
     this.turned.hidden = !ask;
+    // Nothing to wait for: it is the phone that must be turned.
+    if (reason === 'not_turned') {
+      say(this.watch.take, this.ctx.text.live.turnNow);
+      this.watch.progress.value = 0;
+    }
     if (ask) this.watch.take.hidden = true;
   }
 }

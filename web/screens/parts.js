@@ -30,6 +30,7 @@ function wordsOf(ctx, name) {
 
 /** @param {Context} ctx @param {string} name */
 function goTo(ctx, name) {
+  ctx.lastOf = name;
   if (isPart(ctx, name)) ctx.go('hold', { part: name });
   else ctx.go(name);
 }
@@ -73,9 +74,13 @@ export function parts(ctx, { note: said } = {}) {
   const demo = { first: h('div', {}), last: h('div', {}) };
   if (ctx.tryout) import('../tryout/demo.js').then(({ offerDemo }) => offerDemo(ctx, demo));
   /** @type {string | undefined} */ let due;
-  const next = button(t.next('…'), 'next', () => due && goTo(ctx, due));
+  const next = button(t.next('…'), 'next', () => (due ? goTo(ctx, due) : ctx.go('record')));
   const unchecked = button(t.unchecked, 'unchecked', () => ctx.go('unchecked'), 'lesser');
   /** @type {Map<string, ReturnType<typeof rowOf>>} */ const rows = new Map();
+
+  /** A title that the first row says again is only heard. @param {string} title @param {string[]} names */
+  const heading = (title, [first]) =>
+    h('h2', {}, wordsOf(ctx, first)[0] === title ? h('span', { class: 'sr' }, title) : title);
 
   const lay = () => {
     const short = ctx.settings.path === 'angles';
@@ -87,7 +92,7 @@ export function parts(ctx, { note: said } = {}) {
       const lines = shown.map((name) => h('li', { 'data-part': name }, rows.get(name)?.el));
       return shown.length === 0
         ? null
-        : h('section', {}, h('h2', {}, t.groups[group]), h('ul', { class: 'rows' }, ...lines));
+        : h('section', {}, heading(t.groups[group], shown), h('ul', { class: 'rows' }, ...lines));
     });
     list.replaceChildren(...groups.filter((g) => g !== null));
     ctx.loadPlan().then((plan) => fill(plan.stateOf(ctx)));
@@ -106,19 +111,23 @@ export function parts(ctx, { note: said } = {}) {
       small.textContent = worstOf(own)?.title ?? lost;
       verdict.replaceChildren(standing(ctx, own));
     }
-    const first = (/** @type {string[]} */ states) =>
-      [...rows.keys()].find((name) =>
-        shown.some((i) => i.section === name && states.includes(i.state)),
-      );
+    const names = [...rows.keys()];
+    const has = (/** @type {string} */ name, /** @type {string[]} */ states) =>
+      shown.some((i) => i.section === name && states.includes(i.state));
+    const first = (/** @type {string[]} */ states, /** @type {number} */ from = 0) =>
+      [...names.slice(from), ...names.slice(0, from)].find((name) => has(name, states));
+    // What is left of a section that was worked on may have to wait for a later one.
+    const from = has(ctx.lastOf, ['within', 'seen', 'not_found'])
+      ? names.indexOf(ctx.lastOf) + 1
+      : 0;
     const stop = items.find((i) => i.group === 'start.stop');
     stopped.hidden = !stop;
     say(stopped, stop?.title ?? '');
-    due = stop?.section ?? first(['beyond']) ?? first(['not_proven', 'open', 'none']);
+    due = stop?.section ?? first(['beyond']) ?? first(['not_proven', 'open', 'none'], from);
     // Before anything is measured: what it will be held against.
     const isBlank = !entered && !(n.beyond + n.not_proven + n.within);
     if (!stop && due !== 'job' && isBlank) due = 'limits';
-    next.textContent = due ? t.next(wordsOf(ctx, due)[0]) : t.nothingNext;
-    next.disabled = !due;
+    say(next, t.next(due ? wordsOf(ctx, due)[0] : t.record));
     unchecked.textContent = t.open(n.open);
   };
 

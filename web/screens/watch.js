@@ -2,6 +2,7 @@
 // tapped only when there is one.
 
 import { button, h, say } from '../dom.js';
+import { askPermission } from '../phone.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
@@ -24,9 +25,18 @@ export class Watch {
     this.hint = h('p', { class: 'does' });
     this.progress = h('progress', { max: 1, value: 0, 'aria-label': ctx.text.live.waiting });
     this.take = button(label, action, take);
-    /** Stands in for it where the sensor's sign must be asked for. */
-    this.ask = button('', 'sign', () => this.#askSign());
+    /** Stands in for it where the sensor's sign, or the sensors, must be asked for. */
+    this.ask = button('', 'sign', () => (ctx.feeding ? this.#askSign() : this.#askSensors()));
     this.ask.hidden = true;
+  }
+
+  /** Whoever came by the list of jobs, or after a reload, was never asked. Where a browser asks
+   * nobody they are there at once, elsewhere by a tap. */
+  #askSensors(tapped = true) {
+    askPermission().then((answer) => {
+      if (answer === 'granted') this.#ctx.useSensors();
+      else if (tapped) say(this.hint, this.#ctx.text.sensors[answer]);
+    });
   }
 
   #askSign() {
@@ -41,15 +51,17 @@ export class Watch {
   tick() {
     const { engine, text } = this.#ctx;
     const reason = engine.tick();
-    const asks = reason === 'sign_unknown' || reason === 'sign_flipped';
+    const { feeding } = this.#ctx;
+    const asks = !feeding || reason === 'sign_unknown' || reason === 'sign_flipped';
     this.ask.hidden = !asks;
-    if (asks) say(this.ask, reason === 'sign_unknown' ? text.faceUp.button : text.learnAgain);
+    if (!feeding) say(this.ask, text.start.allow);
+    else if (asks) say(this.ask, reason === 'sign_unknown' ? text.faceUp.button : text.learnAgain);
     this.take.hidden = asks;
     this.take.disabled = reason !== null;
     say(this.take, reason ? this.#waiting : this.#label);
     this.progress.value = reason ? (engine.call((l) => l.progress()) ?? 0) : 1;
     // A hint that answers a tap stays until the state changes.
-    if (reason !== this.#reason) say(this.hint, this.words(reason)[1]);
+    if (reason !== this.#reason && feeding) say(this.hint, this.words(reason)[1]);
     this.#reason = reason;
     if (!reason) this.#ctx.rememberSign();
     return reason;
@@ -67,7 +79,9 @@ export class Watch {
     /** @type {ReturnType<typeof setInterval> | undefined} */
     let timer;
     return Object.assign(el, {
-      enter() {
+      enter: () => {
+        // Outside a tap those that ask refuse: then the button asks.
+        if (!this.#ctx.feeding) this.#askSensors(false);
         onTick();
         timer = setInterval(onTick, TICK_MS);
       },

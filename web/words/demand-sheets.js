@@ -40,7 +40,7 @@ export const sheets = {
       bridged_u_w_per_m2_k: [t`U value there`, t`through the rib; bare metal about 6`],
       other_celsius: t`Temperature there`,
     },
-    choices: { flow: [t`sideways: wall, glass, door`, t`up: roof`, t`down: floor`] },
+    choices: { flow: [t`wall, glass, door: sideways`, t`roof: up`, t`floor: down`] },
     problems: {
       'outside_celsius.contradiction': t`No colder than inside: nothing is lost.`,
       'u_w_per_m2_k.contradiction': t`Layers or a U value, not both.`,

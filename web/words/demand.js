@@ -47,7 +47,8 @@ export const words = {
   /** @param {string} w @param {string} u */
   through: (w, u) => t`Loses ${w}; U ${u}.`,
   /** @param {string} w @param {string} u */
-  throughLeast: (w, u) => t`Loses at least ${w}: its ribs are not told, or lead too well; U ${u}.`,
+  throughLeast: (w, u) =>
+    t`Loses at least ${w}: its ribs lead too well, or were not told (0 where there are none); U ${u}.`,
   /** @param {string} w */
   loses: (w) => t`The space loses ${w}.`,
   /** @param {string} w @param {number} open */
@@ -64,7 +65,7 @@ export const words = {
   ways: t`With this loss`,
   /** @type {Record<string, [string, string]>} */
   sheets: {
-    heater_size: [t`Heater`, t`heat to spare, height, lowest power`],
+    heater_size: [t`Size of the heater`, t`heat to spare, height, lowest power`],
     warm_up: [t`Warming up`, t`from cold to warm`],
     night: [t`A night`, t`fuel, charge, against idling`],
   },

@@ -216,7 +216,7 @@ export const words = {
       share: [t`Shorter than pulled tight, as a share`, t`let go it sits 0.15 short`],
       angle_deg: [t`Bends in it together`, t`empty for none`],
     },
-    open_end: { share: [t`Free share of its grille`, t`empty for none`] },
+    open_end: { share: [t`Free share of its grille`, t`0.7 is 70 %; empty for no grille`] },
     reducer: { length_m: [t`Length of its cone`, t`0 or empty for a step`] },
     branch: {
       share: [t`Share of the air that takes this way`, t`0.5 for half`],

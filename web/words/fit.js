@@ -46,7 +46,7 @@ export const words = {
   outer: t`Heater`,
   clear: t`Free spaces, from the limits`,
   clearWhy: t`They turn with the heater. Only the limits set them, so that the manual’s word counts.`,
-  toLimits: t`Enter them in the limits`,
+  toLimits: t`To the limits`,
   notEntered: t`not entered`,
   boxes: t`Things in the way`,
   boxesWhy: t`Each as a box round it: wheel arch, pipe, step.`,

@@ -53,7 +53,11 @@ export const words = {
     manualWhy: t`Only where the manual allows one, outside in free air, away from openings and hands. Never in a cab, locker, bilge or closed skirt, and never in a boat.`,
     levelled: t`Typed angles are those of the vehicle as it stands. On a slope, read its level first: captures then come in the vehicle.`,
     addAll: (/** @type {number} */ n) =>
-      forNumber(n, t`Take the capture`, t`Take all ${n} captures, oldest first`),
+      forNumber(
+        n,
+        t`Take the leg that the phone read`,
+        t`Take the ${n} legs that the phone read, oldest first`,
+      ),
     byPhone: t`Its angle by the phone`,
     go: t`Read a leg with the phone`,
     none: t`No capture of a pipe leg is left.`,
@@ -79,7 +83,7 @@ export const words = {
       within: t`drains`,
       beyond: t`holds water`,
       not_proven: t`not proven`,
-      none: t`not told`,
+      none: t`not complete`,
     },
   },
   picture: {

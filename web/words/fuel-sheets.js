@@ -11,7 +11,7 @@ const height = (by, more) =>
   more ? t`${by} higher would prove it.` : t`${by} lower would prove it.`;
 
 /** @param {string} by @param {boolean} more */
-const space = (by, more) => (more ? t`Find ${by} more.` : t`${by} less.`);
+const space = (by, more) => (more ? t`Make ${by} more room.` : t`${by} less.`);
 
 const bore = () => t`Take a line of the bore that the manual lists.`;
 
@@ -155,7 +155,7 @@ export const sheets = {
       pressure_ml: t`In the line, pump to heater`,
       volume_ml: t`To be filled`,
       prime_s: t`Pump must run at least`,
-      starts_worth: t`Starts that takes, at least`,
+      starts_worth: t`Starts needed, at least`,
       starts_made: t`Starts made in a row`,
     },
     how: {
@@ -168,7 +168,7 @@ export const sheets = {
     },
     advice: {
       'starts_worth.beyond': t`More starts than the manual permits in a row: pause as it says, or fill the line first.`,
-      'starts_worth.not_proven': t`It can take more: count the starts, and stop at the manual’s number.`,
+      'starts_worth.not_proven': t`It can take more, so this is never proven: count the starts, and stop at the manual’s number.`,
       'starts_made.beyond': t`No more starts: pause or unlock as the manual says.`,
     },
   },
@@ -209,7 +209,7 @@ export const sheets = {
     },
     change: {
       standpipe_gap_mm: (/** @type {string} */ by, /** @type {boolean} */ more) =>
-        more ? t`Shorten the pipe by ${by}.` : t`${by} longer.`,
+        more ? t`The pipe must end ${by} higher.` : t`${by} longer.`,
       engine_reserve_l: (/** @type {string} */ by) =>
         t`${by} more must be left: shorten the heater’s pipe.`,
     },
@@ -219,7 +219,7 @@ export const sheets = {
       fuel,
       output_w: [t`Heat`, t`on the power it will mostly run`],
       efficiency: [t`Share of the fuel’s energy that warms`, t`0.8 is 80 %`],
-      reach_l: [t`Fuel the standpipe reaches`, t`see the tank`],
+      reach_l: [t`Fuel the standpipe reaches`, t`as the tank’s sheet says`],
       energy_spread: t`what a litre of the fuel holds`,
     },
     choices: { fuel: fuels },

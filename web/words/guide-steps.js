@@ -14,7 +14,7 @@ export const words = {
   title: t`Five minutes`,
   lead: t`From first open to the printed record. The pictures show the try-out: a simulated phone, an invented vehicle.`,
   plusMinus: t`What ± means`,
-  tryout: t`Try it now, no sensors`,
+  tryout: t`Try it now`,
   job: t`To the job`,
 };
 
@@ -25,7 +25,7 @@ export const steps = [
     title: t`Open it once`,
     points: [
       t`Tap “Allow sensors”, answer the browser with yes. From then on it works without a network.`,
-      t`No sensors at hand? “Try-out, no sensors” has a simulated phone; “Tape and tables, no sensors” needs none.`,
+      t`No sensors at hand? “Try-out” has a simulated phone; “Tape and tables, no sensors” needs none.`,
     ],
     alt: t`First screen: what it does, cautions, at the bottom try-out and sensors.`,
   },

@@ -6,10 +6,11 @@ import { t } from '../language.js';
 const DIMENSIONS = t`Drawing of the unit with its free spaces, in the chapter on the mounting place.`;
 const AIR = t`Technical data, or the chapter on air ducting.`;
 const LINE = t`Chapter on the fuel supply, table of line lengths.`;
+const BORE = t`One size: enter the same number twice, the one you use.`;
 const FLUE = t`Chapter on exhaust and combustion air, with its drawing.`;
 const BOAT = t`Chapter on boats, or the boat outlet’s own paper.`;
 
-/** @type {Record<string, { label: string, ask: 'low' | 'high' | 'both', where: string }>} */
+/** @type {Record<string, { label: string, ask: 'low' | 'high' | 'both', where: string, sign?: string }>} */
 export const bounds = {
   altitude_m: {
     label: t`Height above the sea`,
@@ -52,8 +53,8 @@ export const bounds = {
     where: t`Technical data, overheat switch; fault table.`,
   },
   return_area_cm2: { label: t`Free area for return air`, ask: 'low', where: AIR },
-  fuel_bore_mm: { label: t`Bore, tank to pump`, ask: 'both', where: LINE },
-  fuel_bore_pressure_mm: { label: t`Bore, pump to heater`, ask: 'both', where: LINE },
+  fuel_bore_mm: { label: t`Bore, tank to pump`, ask: 'both', where: LINE, sign: BORE },
+  fuel_bore_pressure_mm: { label: t`Bore, pump to heater`, ask: 'both', where: LINE, sign: BORE },
   suction_line_m: { label: t`Line from tank to pump`, ask: 'high', where: LINE },
   pressure_line_m: { label: t`Line from pump to heater`, ask: 'high', where: LINE },
   suction_lift_mm: { label: t`Pump above the fuel`, ask: 'high', where: LINE },
@@ -93,7 +94,7 @@ export const bounds = {
     ask: 'high',
     where: t`Chapter on first start, or the fault table.`,
   },
-  exhaust_length_m: { label: t`Exhaust pipe`, ask: 'both', where: FLUE },
+  exhaust_length_m: { label: t`Length of the exhaust pipe`, ask: 'both', where: FLUE },
   exhaust_bends_deg: { label: t`Bends of the exhaust`, ask: 'high', where: FLUE },
   exhaust_to_combustible_mm: {
     label: t`Bare exhaust to what can burn`,
@@ -116,9 +117,9 @@ export const bounds = {
   drain_bore_mm: {
     label: t`Drain hole at the lowest point`,
     ask: 'both',
-    where: t`Chapter on the exhaust. Where it names none, none is allowed.`,
+    where: t`Chapter on the exhaust. Where it names none, none is allowed: empty both fields.`,
   },
-  air_pipe_length_m: { label: t`Combustion-air pipe`, ask: 'both', where: FLUE },
+  air_pipe_length_m: { label: t`Length of the combustion-air pipe`, ask: 'both', where: FLUE },
   air_pipe_bends_deg: { label: t`Bends of the combustion-air pipe`, ask: 'high', where: FLUE },
   air_to_exhaust_mm: { label: t`Combustion-air end to the exhaust’s`, ask: 'low', where: FLUE },
   supply_voltage_v: { label: t`Voltage of the supply`, ask: 'both', where: t`Technical data.` },
@@ -161,6 +162,7 @@ export const angleSigns = {
   heater_port: [UP, t`Where it may look straight down, leave “at least” empty.`].join(' '),
   heater_outlet: UP,
   pump_outlet: UP,
+  pump_roll: t`0 is upright. Plus is turned clockwise, seen from its tank end.`,
   filter_upright: t`0 is upright, 90 lies flat.`,
   pipe_fall: t`Minus falls away from the heater, plus climbs.`,
 };

@@ -3,7 +3,7 @@
 import { t } from '../language.js';
 
 /** @param {string} by @param {boolean} more */
-const space = (by, more) => (more ? t`Find ${by} more.` : t`${by} less.`);
+const space = (by, more) => (more ? t`Make ${by} more room.` : t`${by} less.`);
 
 const sides = {
   outlet_end_mm: t`Beyond the warm-air end`,

@@ -56,13 +56,13 @@ export const words = {
   /** @param {string} reason */
   looserBecause: (reason) => t`Looser than law or usage: ${reason}.`,
   tick: {
-    tick: t`Seen it`,
+    tick: t`Tick it`,
     open: t`not seen yet`,
     seen: t`seen`,
     who: t`Your name`,
     reason: t`Or how you know, in words`,
-    byPhoto: t`With a photo`,
-    byReason: t`With these words`,
+    byPhoto: t`Tick it with a photo`,
+    byReason: t`Tick it with these words`,
     needsWho: t`Enter your name.`,
     needsReason: t`Take a photo, or say how you know.`,
     takeBack: t`Take it back`,

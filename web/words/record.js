@@ -24,7 +24,8 @@ export const words = {
     title: t`Signatures`,
     installer: t`Installer`,
     customer: t`Customer`,
-    empty: t`Sign here with a finger.`,
+    here: t`Sign in the box with a finger.`,
+    empty: t`not signed`,
     byName: t`Or type the name`,
     clear: t`Clear`,
     /** @param {string} time */

@@ -35,7 +35,7 @@ export const words = {
       .join(', '),
   allTold: t`Nothing left to do in this list. What was skipped or is not proven stands in it.`,
   list: t`All steps`,
-  ticks: t`Seen with your own eyes`,
+  ticks: t`Notice and alarms once more, with a photo or in words`,
   /** With a photo or in words: what outlives the first start. @type {Record<string, string>} */
   tick: {
     filler_notice: t`The notice at the filler is in place: heater off before refuelling.`,
@@ -132,7 +132,7 @@ export const words = {
     seen: {
       prime: t`Fuel is at the heater`,
       co: '',
-      after_run: t`It is still now`,
+      after_run: t`It stands still now`,
     },
     /** @param {string} time */
     left: (time) => t`${time} left`,
@@ -240,7 +240,7 @@ export const steps = {
   },
   outlet: {
     title: t`Outlet, full power`,
-    does: t`At full power, when the temperature stands still: air going in and air at the outlet. Hold the probe in the stream, not on metal.`,
+    does: t`At full power, when the temperature stands still: air going in and air at the outlet. Hold the probe in the stream, not on metal. Read the CO meter too, and note it in the CO test.`,
   },
   low: {
     title: t`Low power`,

@@ -129,7 +129,7 @@ export const sheets = {
     change: { supply_voltage_v: supplied },
     advice: {
       'missed_v.beyond': WRONG_POSTS,
-      'missed_v.not_proven': t`Not found apart. Readings that agree prove nothing: follow both cables to the posts, then tick it below.`,
+      'missed_v.not_proven': t`Not found apart. Readings that agree prove nothing, so this is never proven: follow both cables to the posts; the tick below stands for it.`,
     },
   },
   battery: {

@@ -20,7 +20,7 @@ export const words = {
   plate: t`If the face is too uneven: a plate with a gasket, then read the plate.`,
   ticks: t`Seen with your own eyes`,
   tick: {
-    plate: t`Where the face was too uneven: plate and gasket are mounted, and the plate was read.`,
+    plate: t`The face is even enough as it is, or plate and gasket are mounted and the plate was read.`,
     new_seal: t`The seal is new. A seal is used once.`,
     light_leak: t`After mounting: no lamp shines through round the seal, and no air or water comes through.`,
   },
