@@ -295,6 +295,9 @@ export async function toLive(page, part, answers, { hold, surface } = {}) {
   if (hold) {
     await tap(page, 'other-holds');
     await tap(page, `hold-${hold}-${surface}`);
+    // With the level read, which way the part points is asked with the hold.
+    await page.waitForSelector('[data-screen="ends"], [data-screen="live"], [data-action="hold-next"]');
+    if (await page.$('[data-action="hold-next"]')) await tap(page, 'hold-next');
   } else await tap(page, 'hold-next');
   for (const answer of answers) {
     await page.waitForSelector('[data-screen="ends"]');

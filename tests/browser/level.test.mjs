@@ -291,3 +291,39 @@ test('a limit that holds on the slopes of work: the vehicle answers with them, a
   assert.equal(await page.getAttribute('[data-part="heater"] .verdict', 'data-verdict'), 'beyond');
   await r.end();
 });
+
+test('whoever comes by the list, or after a reload, is not left without sensors', async () => {
+  const r = await rig(server);
+  const { page } = r;
+  await tap(page, 'tape');
+  await tap(page, 'level');
+  await r.lay(onBack(2, 1));
+  await keep(page, 'keep-level', 'level');
+  assert.ok(Math.abs(numberIn(await page.textContent('.slopes .value')) - 2) < 0.3);
+  await r.end();
+});
+
+test('where sensors are asked for in a tap, the measuring screen asks', async () => {
+  const r = await rig(server);
+  const { page } = r;
+  await page.evaluate(() => {
+    let tapped = false;
+    addEventListener('pointerdown', () => {
+      tapped = true;
+    });
+    for (const name of ['DeviceMotionEvent', 'DeviceOrientationEvent'])
+      window[name].requestPermission = () =>
+        tapped ? Promise.resolve('granted') : Promise.reject(new Error('no tap'));
+    window.untap = () => {
+      tapped = false;
+    };
+  });
+  await tap(page, 'tape');
+  await page.evaluate(() => window.untap());
+  await page.$eval('[data-action="level"]', (el) => el.click());
+  await page.waitForSelector(`[data-action="sign"]:visible:has-text("${text.start.allow}")`);
+  await tap(page, 'sign');
+  await r.lay(onBack(2, 1));
+  await keep(page, 'keep-level', 'level');
+  await r.end();
+});

@@ -5,6 +5,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { text } from '../../web/text.js';
 import { words } from '../../web/words/plan.js';
+import { words as record } from '../../web/words/record.js';
 import { anglesOfUp, launch, served, synthetic, tap, toLive, upFor, waitReason } from './harness.mjs';
 
 const server = served();
@@ -183,4 +184,26 @@ test('a database of the version before keeps what it has, and takes sheets and p
   await page.waitForSelector('[data-saved="yes"]');
   const { record } = await kept(page, 'clearances');
   assert.deepEqual([record.typed.top_mm, record.system], ['4.5', 'us']);
+});
+
+test('a photo whose bytes the browser has lost does not keep the record from being made', async (t) => {
+  const { page, faults } = await open(t);
+  await tap(page, 'tape');
+  await tap(page, 'section-support');
+  await tap(page, 'tick-new_seal');
+  await page.fill('#t-new_seal-who', 'A. Fitter');
+  await page.setInputFiles('[data-tick="new_seal"] input[type="file"]', await picture(page));
+  await page.waitForSelector('[data-tick="new_seal"][data-done="yes"]');
+  await page.waitForSelector('[data-saved="yes"]');
+  await page.reload();
+  await tap(page, 'tape');
+  await page.waitForSelector('[data-screen="parts"]');
+  await page.evaluate(() => {
+    Blob.prototype.arrayBuffer = () => Promise.reject(new DOMException('gone', 'NotFoundError'));
+  });
+  await tap(page, 'record');
+  await page.waitForFunction(() => document.querySelector('[data-name="sha256"]')?.textContent);
+  assert.ok((await page.textContent('[data-screen="record"]')).includes(record.photoGone));
+  assert.equal(await page.isVisible('[data-screen="record"] .trouble'), false);
+  assert.deepEqual(faults, []);
 });

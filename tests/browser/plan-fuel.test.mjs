@@ -215,3 +215,13 @@ test('cautions first; every screen fits 360 px and is clean for axe, by day and 
     assert.deepEqual(faults, []);
   }
 });
+
+test('what is burnt and how long it lasts is said on the sheet, not only in its working', async (t) => {
+  const { page } = await openSection(t, server, 'fuel');
+  await sheet(page, 'burn');
+  await type(page, { fuel: '0', output_w: '1584', efficiency: '0.8', reach_l: '40' });
+  // 1.584 kW ÷ (0.8 · 9.9 kWh/L) is 0.2 L an hour: 40 L last 200 h.
+  const said = (await page.textContent('.sums')) ?? '';
+  assert.match(said, /0\.200? ±/);
+  assert.match(said, /200 ±/);
+});

@@ -83,3 +83,17 @@ test('a tick of the ducts is kept, and one less is open', async (t) => {
   assert.equal(await page.getAttribute('[data-tick="own_way"]', 'data-done'), 'yes');
   assert.notEqual(before.verdict, 'within');
 });
+
+test('words that were typed and not ticked are there again, and tick nothing by themselves', async (t) => {
+  const { page } = await openSection(t, server, 'support');
+  await tap(page, 'tick-new_seal');
+  await page.fill('#t-new_seal-who', 'A. Fitter');
+  await page.fill('#t-new_seal-reason', 'from the kit');
+  await tap(page, 'back-below');
+  await tap(page, 'section-support');
+  assert.equal(await page.inputValue('#t-new_seal-reason'), 'from the kit');
+  assert.equal(await page.getAttribute('[data-tick="new_seal"]', 'data-done'), 'no');
+  await page.fill('#t-new_seal-who', 'A. Fitter');
+  await page.press('#t-new_seal-reason', 'Enter');
+  await page.waitForSelector('[data-tick="new_seal"][data-done="yes"]');
+});

@@ -112,6 +112,7 @@ export class Answers {
     const { unit, dominant } = a.result;
     if (a.result.u === Infinity) return t.unbounded;
     if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
+    if (a.verdict === 'within' && !a.margin && !a.result.u) return t.exact;
     if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
     const own = words.advice?.[`${a.result.name}.${a.verdict}`];

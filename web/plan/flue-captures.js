@@ -53,13 +53,21 @@ export function left(ctx) {
 /** A number as it is typed. @param {number} v @param {number} digits */
 const typed = (v, digits) => asTyped(Number(v.toFixed(digits)));
 
+/** A leg's angle for a line of words; of a capture without the digits that its ± makes idle.
+ * @param {Record<string, string>} told */
+export function angleWords({ elevation_deg = '', taken_at }) {
+  const angle = taken_at ? typed(Number(elevation_deg.replace(',', '.')), 1) : elevation_deg;
+  return angle.replace('-', '−');
+}
+
 /** Puts a capture into a leg. @param {Context} ctx @param {Row} row @param {Capture} capture */
 export function take(ctx, row, capture) {
   const reading = readingOf(ctx, capture);
   if (!reading) return;
   const { value, u, k, contributions } = reading.check;
   Object.assign(row.typed, {
-    elevation_deg: typed(Number(value), 3),
+    // Four: three read as thousands where the comma is the sign of tenths.
+    elevation_deg: typed(Number(value), 4),
     // The report's u is k of the combined ones.
     combined_u_deg: typed(Number(u) / Number(k), 6),
     u_deg: typed(Number(u), 2),

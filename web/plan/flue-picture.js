@@ -2,6 +2,7 @@
 // each leg's line by its verdict, water and words at the low points.
 
 import { h, s } from '../dom.js';
+import { angleWords } from './flue-captures.js';
 import { words } from '../words/flue.js';
 import { hatch } from './hatch.js';
 import { liquid } from './liquid.js';
@@ -154,8 +155,7 @@ export function pipePicture(form, legs, title) {
 function key(form, legs) {
   const { system } = form.ctx.settings;
   const line = (/** @type {LegTold} */ { standing, verdict, word }, /** @type {number} */ i) => {
-    const { elevation_deg = '' } = form.kept.record.rows[i].typed;
-    const told = `${elevation_deg.replace('-', '−')}°, ${withUnit(standing.value, 'mm', system)}: `;
+    const told = `${angleWords(form.kept.record.rows[i].typed)}°, ${withUnit(standing.value, 'mm', system)}: `;
     return h('li', { 'data-verdict': verdict }, told, h('b', {}, word));
   };
   return h('ol', { class: 'flue-key' }, ...legs.map(line));

@@ -6,7 +6,7 @@ import { frame } from '../screens/frame.js';
 import { words as flueWords } from '../words/flue.js';
 import { sheets } from '../words/flue-sheets.js';
 import { formatAngle, clock } from '../units.js';
-import { forget, group, left, readingOf, take } from './flue-captures.js';
+import { angleWords, forget, group, left, readingOf, take } from './flue-captures.js';
 import { legsOf } from './flue-legs.js';
 import { pipePicture } from './flue-picture.js';
 import { SheetForm } from './sheet.js';
@@ -156,9 +156,8 @@ export class PipeForm extends SheetForm {
       told.dataset.verdict = legs[i]?.verdict ?? 'none';
       const said = legs[i] ? [legs[i].word, legs[i].remedy] : [words.state.none];
       say(told, said.filter(Boolean).join('. '));
-      const [angle, length, bend] = [typed.elevation_deg, typed.length_m, typed.bend_deg].map(
-        (told) => told?.replace('-', '−') || '?',
-      );
+      const [length, bend] = [typed.length_m, typed.bend_deg].map((told) => told || '?');
+      const angle = angleWords(typed) || '?';
       say(short, words.short(angle, length, unit, bend));
     }
   }

@@ -150,8 +150,9 @@ const stopLine = ({ statement, who, at, reason }) =>
     at && ` ${start.stop.resumed(who, stamp(at), reason)}`,
   );
 
-/** What was seen, by whom and on which day. @param {import('./rows.js').FactRow[]} facts */
-function seenBy(facts) {
+/** What was seen, by whom and on which day, a line for each section.
+ * @param {Context} ctx @param {import('./rows.js').FactRow[]} facts */
+function seenBy(ctx, facts) {
   if (!facts.length) return h('p', {}, t.none);
   const by = (/** @type {import('./rows.js').FactRow} */ f) => `${f.who}, ${day(String(f.at))}`;
   const line = (/** @type {import('./rows.js').FactRow} */ { statement, reason }) =>
@@ -160,7 +161,14 @@ function seenBy(facts) {
     'ul',
     {},
     ...grouped(facts, by).map(([who, own]) =>
-      h('li', {}, h('b', {}, `${who}: `), own.map(line).join('; ')),
+      h(
+        'li',
+        {},
+        h('b', {}, who),
+        ...grouped(own, (f) => nameOfSection(ctx, f.section)).map(([section, all]) =>
+          h('div', {}, h('b', {}, `${section}: `), all.map(line).join('; ')),
+        ),
+      ),
     ),
   );
 }
@@ -244,7 +252,7 @@ export function paper(ctx, record, pictures, summary) {
     noNeed.length ? h('h2', {}, t.noNeed) : null,
     noNeed.length ? listed(ctx, noNeed) : null,
     h('h2', {}, t.seen),
-    seenBy(seen),
+    seenBy(ctx, seen.sort(inOrder)),
     h('p', {}, t.captures(record.captures.length, gauges.length, repeated)),
     ...[...new Set(gauges.map((g) => t.gauges(g.number, g.software)))].map((g) => h('p', {}, g)),
     ...overruled.map((c) =>

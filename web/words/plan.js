@@ -31,7 +31,7 @@ export const words = {
   notANumber: t`Enter a number, such as 1200 or 12.5, no sign between thousands, or leave it empty.`,
   seeField: t`No verdict: see the field that is marked.`,
   /** @param {string} label */
-  missing: (label) => t`No verdict yet. Still to enter: ${label}.`,
+  missing: (label) => t`Still to enter: ${label}.`,
   /** @param {string} names */
   notMeasured: (names) => t`Not measured: ${names}.`,
   halves: t`How well these numbers are known`,
@@ -44,6 +44,7 @@ export const words = {
   mostly: (label) => t`± comes mostly from: ${label}. Measure that better.`,
   onlyBeyond: t`This way of measuring can find it wrong, never right.`,
   unbounded: t`So near to where the formulas end that nothing bounds it: see the first lines of the working.`,
+  exact: t`Exactly what the limit names.`,
   tooNarrow: t`The limits lie closer together than this can tell.`,
   /** @param {string} by @param {boolean} more */
   change: (by, more) => (more ? t`${by} more would prove it.` : t`${by} less would prove it.`),
