@@ -67,7 +67,7 @@ test('captures become legs that share the phone’s zero; in the vehicle where i
   assert.equal(await page.locator('[data-action="take-all"]').count(), 0);
   await type(page, { elevation_deg: '-7' }, main(0));
   assert.equal(await source(0), '');
-  assert.match(await page.textContent('[data-action="take-all"]'), /Take the capture/);
+  assert.match(await page.textContent('[data-action="take-all"]'), /Take the leg that the phone read/);
   await openLeg(page, 0);
   await page.evaluate((leg) => {
     const d = document.querySelectorAll(`${leg} .leg details`)[0];

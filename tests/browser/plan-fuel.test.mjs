@@ -207,7 +207,7 @@ test('cautions first; every screen fits 360 px and is clean for axe, by day and 
       await type(page, values);
       await openAll(page);
       await page.waitForTimeout(100);
-      assert.equal(await page.locator('[role="status"]').first().textContent(), '', name);
+      assert.equal(await page.locator('[data-sheet-state]').first().textContent(), '', name);
       assert.equal(await tooWide(page), 0, name);
       assert.deepEqual(await axe(page), [], name);
       await back(page);

@@ -209,7 +209,7 @@ export const sheets = {
     },
     change: {
       standpipe_gap_mm: (/** @type {string} */ by, /** @type {boolean} */ more) =>
-        more ? t`The pipe must end ${by} higher.` : t`${by} longer.`,
+        more ? t`Shorten the pipe by ${by}.` : t`${by} longer.`,
       engine_reserve_l: (/** @type {string} */ by) =>
         t`${by} more must be left: shorten the heater’s pipe.`,
     },

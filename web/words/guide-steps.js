@@ -33,7 +33,7 @@ export const steps = [
     id: 'limits',
     title: t`Limits from the manual first`,
     points: [
-      t`“Limits”, then “Fill them from the manual, step by step”. Name document and page.`,
+      t`“Limits”, then “From the manual, step by step”. Name document and page.`,
       t`A verdict by trade usage is drawn with a double frame and never closes a job.`,
     ],
     alt: t`Step 2 of the limits: the document’s title, then the first free space with where manuals usually give it.`,

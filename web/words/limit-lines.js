@@ -4,7 +4,7 @@ import { t } from '../language.js';
 
 export const words = {
   title: t`Limits`,
-  guide: t`Fill them from the manual, step by step`,
+  guide: t`From the manual, step by step`,
   name: t`Name of this set`,
   low: t`at least`,
   high: t`at most`,
