@@ -8,6 +8,8 @@ export const text = {
   name: 'Plumbmark',
   start: {
     lead: t`Hold the phone to the mounted part, or type what the tape tells. The page says within, beyond or not proven, and what to do about it.`,
+    openJob: t`Open job`,
+    stopOn: t`STOP is on in this job: heater off, everybody out.`,
     allow: t`Allow sensors`,
     tryout: t`Try-out`,
     tape: t`Tape and tables, no sensors`,
@@ -73,10 +75,21 @@ export const text = {
     notFound: t`looked for, not found`,
     /** @param {string} what */
     next: (what) => t`Next: ${what}`,
+    toStop: t`STOP: what now`,
     lost: t`counts no more, or never did: read it again`,
     /** @param {{ open: number, beyond: number, not_proven: number, within: number, usage: number,
-     *   not_found: number, seen: number, not_needed: number }} n */
-    summary: ({ open, beyond, not_proven, within, usage, not_found, seen, not_needed }) => {
+     *   not_found: number, stopped: number, seen: number, not_needed: number }} n */
+    summary: ({
+      open,
+      beyond,
+      not_proven,
+      within,
+      usage,
+      not_found,
+      stopped,
+      seen,
+      not_needed,
+    }) => {
       // Nothing beyond says nothing while nothing was looked at.
       const answered = beyond + not_proven + within > 0;
       return [
@@ -86,6 +99,7 @@ export const text = {
         within && t`${within} within`,
         within && usage && t`${usage} of them only trade usage`,
         not_found && t`${not_found} looked for and not found`,
+        stopped && t`stopped: ${stopped}`,
         seen && t`${seen} seen`,
         not_needed && t`${not_needed} not needed`,
       ]
@@ -225,7 +239,7 @@ export const text = {
     enterAllowance: t`Position allowed; the manual’s allowance has not been entered.`,
     preferred: t`Better still:`,
     preferredReached: t`In the preferred band.`,
-    checkEnds: t`Eye and reading name different ends. Look again which end is lower (‹). If you saw right, the phone lies the wrong way round.`,
+    checkEnds: t`Eye and reading name different ends. Look again which end is lower (‹, or “Read again”). If you saw right, the phone lies the wrong way round.`,
     endNotTold: t`Nobody said which end is lower: the reading is kept without a verdict.`,
     rollUndefined: t`So near plumb there is no roll. Read it on a flat that lies less steep.`,
     /** @param {string} angle @param {string | null} rise @param {string} over */
@@ -302,7 +316,7 @@ export const text = {
     filling: [t`keep it still`, t`One second of rest makes a reading.`],
     no_sensor: [
       t`no sensor`,
-      t`The browser sends no motion values. Check the permission, or use another phone.`,
+      t`The browser sends no motion values. Go back to the first screen and tap “Allow sensors”, or use another phone.`,
     ],
     values_missing: [
       t`sensor failing`,
@@ -529,7 +543,7 @@ export const text = {
   limitProblems: {
     out_of_range: (low, high) => t`enter a number from ${low} to ${high}`,
     hold_out_of_range: () => t`enter a number from 0.02 to 5`,
-    not_above_low: () => t`the upper end must lie above the lower end`,
+    not_above_low: () => t`“at most” must be more than “at least”`,
     roll_needs_both: () => t`a limit on roll needs both ends`,
     outside_permitted: () => t`the preferred band must lie inside the permitted one`,
     allowance_needs_manual: () =>

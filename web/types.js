@@ -193,8 +193,10 @@
  * @property {{ at: string, marks: Record<string, string> }} [filed] when it was last in a file, and
  *   what that file held: kept by the page as one file
  *
- * @typedef {{ id: string, what: string, value: number, u: number, unit: string, at: string | null }} BeforeRow
- * @typedef {{ sha256: string, checks: BeforeRow[] }} Before sum of that record, and what it told
+ * @typedef {{ id: string, what: string, value: number, u: number, unit: string,
+ *   at: string | null, verdict?: string }} BeforeRow
+ * @typedef {{ sha256: string, checks: BeforeRow[], stops?: string[] }} Before sum of that record, and
+ *   what it told; verdicts and stops since version 3 of the record
  *
  * @typedef {object} Settings
  * @property {'deg' | 'percent' | 'mm_m'} angle_unit

@@ -7,6 +7,7 @@ import { verdictFrame } from '../screens/frame.js';
 import { bounds } from '../words/limits.js';
 import { contributions } from './model.js';
 import { asRead } from '../own-words.js';
+import { worstFirst } from '../sentences.js';
 import { aloud } from './spoken.js';
 import { valueAndU, widthWithUnit, limitWithUnit } from './units.js';
 
@@ -39,7 +40,8 @@ export class Answers {
   show(answers) {
     const { silent = [] } = this.form.words;
     const own = (answers ?? []).filter((a) => !a.alternative);
-    const told = own.filter((a) => !Number.isNaN(a.result.value));
+    // A "beyond" is not to be looked for below what is well.
+    const told = worstFirst(own.filter((a) => !Number.isNaN(a.result.value)));
     const open = own.filter(
       ({ result }) => Number.isNaN(result.value) && !silent.includes(result.name),
     );
@@ -57,7 +59,9 @@ export class Answers {
   #title({ result, bound }) {
     const { words } = this.form;
     const name = words.results[result.name] ?? bounds[bound].label;
-    return result.row === null ? name : `${words.row?.(result.row + 1) ?? result.row + 1}: ${name}`;
+    if (result.row === null) return name;
+    const { typed } = this.form.kept.record.rows[result.row] ?? {};
+    return `${words.row?.(result.row + 1, typed) ?? result.row + 1}: ${name}`;
   }
 
   /** @param {Answer} a */
@@ -112,11 +116,11 @@ export class Answers {
     const { unit, dominant } = a.result;
     if (a.result.u === Infinity) return t.unbounded;
     if (a.why === 'limit_not_entered') return ctx.text.live.enterLimit;
+    const own = words.advice?.[`${a.result.name}.${a.verdict}`];
+    if (own) return own;
     if (a.verdict === 'within' && !a.margin && !a.result.u) return t.exact;
     if (a.verdict === 'within') return ctx.text.live.within(widthWithUnit(a.margin, unit, system));
     const mostly = dominant ? t.mostly(this.#label(dominant)) : '';
-    const own = words.advice?.[`${a.result.name}.${a.verdict}`];
-    if (own) return own;
     if (Number.isNaN(a.change)) {
       const between = a.limit && a.limit.low !== null && a.limit.high !== null;
       return a.only_beyond ? t.onlyBeyond : between ? `${t.tooNarrow} ${mostly}` : mostly;
@@ -139,10 +143,13 @@ export class Answers {
     if (!limit || (limit.low === null && limit.high === null)) return '';
     const t = ctx.plan.words;
     const { system } = ctx.settings;
-    const ends = [
-      limit.low === null ? '' : t.atLeast(limitWithUnit(limit.low, result.unit, system)),
-      limit.high === null ? '' : t.atMost(limitWithUnit(limit.high, result.unit, system)),
+    const end = (/** @type {number} */ v) => limitWithUnit(v, result.unit, system);
+    const { low, high } = limit;
+    const both = [
+      low === null ? '' : t.atLeast(end(low)),
+      high === null ? '' : t.atMost(end(high)),
     ];
+    const ends = low !== null && low === high ? [t.exactly(end(low))] : both;
     const whose = ctx.text.basisLine[limit.basis](asRead(limit.source));
     const law = limit.vehicles ? t.lawFor(asRead(limit.vehicles)) : '';
     const reason = limit.reason ? t.looserBecause(limit.reason) : '';

@@ -71,10 +71,13 @@ function withLines(set, lines) {
   return { ...set, bounds: [...kept, ...own], lines: angles };
 }
 
-/** The steps as a list, each with what is entered. @param {Context} ctx */
-function stepList(ctx) {
+/** The steps as a list, each with what is entered; who comes back sees how far it went.
+ * @param {Context} ctx @param {number} at */
+function stepList(ctx, at) {
+  let begun = false;
   const rows = steps.map((step, i) => {
     const all = askedIn(ctx, step);
+    begun ||= all.some(isCopied);
     const words = `${step.title}: ${t.count(all.filter(isCopied).length, all.length)}`;
     return h(
       'li',
@@ -82,7 +85,12 @@ function stepList(ctx) {
       button(words, `step-${i}`, () => ctx.go('guide', { at: i }), 'row'),
     );
   });
-  return h('details', {}, h('summary', {}, t.other), h('ul', { class: 'rows' }, ...rows));
+  return h(
+    'details',
+    { open: at === 0 && begun },
+    h('summary', {}, t.other),
+    h('ul', { class: 'rows' }, ...rows),
+  );
 }
 
 /** @param {Context} ctx @param {{ at?: number }} params */
@@ -148,7 +156,7 @@ export function guide(ctx, { at = 0 }) {
     [
       h('p', { class: 'source' }, `${t.step(at + 1, steps.length)}: ${step.title}`),
       at === 0 ? h('p', {}, t.lead) : null,
-      stepList(ctx),
+      stepList(ctx, at),
       fields.field('document', `${t.document}: ${t.documentHint}`, title),
       ...cards.map((card) => card.el),
       state,

@@ -38,7 +38,7 @@ import { Working } from './working.js';
  * @property {string[]} [silent] results that nobody misses where they have no number
  * @property {Record<string, string>} [advice] by result and verdict, where no change of a number is
  *   the way: `at_least_mm.beyond`
- * @property {(n: number) => string} [row] title of a row
+ * @property {(n: number, typed?: Record<string, string>) => string} [row] title of a row
  * @property {string} [addRow]
  */
 
@@ -157,7 +157,8 @@ export class SheetForm {
       rows.splice(i, 0, gone);
       this.#changedRows();
     });
-    this.rowsEl.insertBefore(h('li', { class: 'undo' }, undo), this.rowsEl.children[i] ?? null);
+    const after = this.rowsEl.querySelector(`[data-row="${i}"]`);
+    this.rowsEl.insertBefore(h('li', { class: 'undo' }, undo), after);
   }
 
   /** @param {number} i @param {number} by */
@@ -216,7 +217,8 @@ export class SheetForm {
     const read = this.all.map((f) => f.read());
     if (read.includes(undefined)) {
       for (const [i, field] of this.all.entries()) if (read[i] === undefined) unfold(field.el);
-      return this.#none(this.ctx.plan.words.seeField);
+      const marked = this.all[read.indexOf(undefined)];
+      return this.#none(this.ctx.plan.words.seeField(marked.words.label));
     }
     const numbers = /** @type {{ x: number, half: number }[]} */ (read);
     this.x = numbers.map((n) => n.x);
@@ -261,7 +263,7 @@ export class SheetForm {
     const own = this.words.problems?.[`${place.entry.name}.${problem}`];
     field.complain(own ?? this.#problem(told, low, high, slip));
     unfold(field.el);
-    return t.seeField;
+    return t.seeField(field.words.label);
   }
 
   /** @param {string} problem @param {string} low @param {string} high @param {string} slip */

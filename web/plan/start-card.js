@@ -6,6 +6,7 @@ import { frame } from '../screens/frame.js';
 import { day } from '../units.js';
 import { words } from '../words/start-card.js';
 import { Start } from './start-record.js';
+import { itemsOf } from './state.js';
 import { linesTable, measuredNow } from './start-values.js';
 import { duration } from './start-timer.js';
 
@@ -50,6 +51,7 @@ function paper(start) {
   const { lines, at } = measured(start);
   const ran = lines.find((l) => l.name === 'after_run_min');
   const proven = Number(start.evaluate()?.values.co_test === 1);
+  const beyond = itemsOf(start.ctx).filter((i) => i.state === 'beyond').length;
   /** @param {string} title @param {...(Node | string | null)} body */
   const part = (title, ...body) => h('section', {}, h('h3', {}, title), ...body);
   /** @param {string} label @param {Node} what */
@@ -58,6 +60,7 @@ function paper(start) {
     'article',
     { class: 'driver-card' },
     h('h2', {}, t.title),
+    beyond ? h('p', { class: 'unfinished' }, t.beyond(beyond)) : null,
     line(t.vehicle, told(start, 'vehicle')),
     line(t.heater, told(start, 'heater')),
     part(t.on, told(start, 'switch_on', 2)),

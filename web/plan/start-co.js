@@ -52,6 +52,11 @@ function told(ctx, form, kept, more) {
   const alarm = h('p', { class: 'caution', hidden: true }, t.alarm);
   const urgent = h('section', { class: 'urgent', hidden: true });
   const least = toldLines(form, ['needed_min']);
+  const outdoors = button(t.outdoorsFirst, 'outdoors-first', () => {
+    form.field('outdoor_ppm').el.scrollIntoView({ block: 'center' });
+    form.field('outdoor_ppm').el.querySelector('input')?.focus({ preventScroll: true });
+  });
+  const blind = h('p', { class: 'trouble', role: 'alert', hidden: true }, t.noOutdoors);
   form.onWorked = (worked) => {
     least.show(worked);
     alarm.hidden = form.kept.record.typed.device !== '1';
@@ -60,7 +65,10 @@ function told(ctx, form, kept, more) {
     if (words)
       urgent.replaceChildren(h('h2', {}, t.urgent), h('p', {}, words), h('p', {}, t.urgentWhy));
     const stopped = kept.stop !== null || kept.stopByReading() === 'co';
-    more.hidden = stopped;
+    const compared = kept.knowsOutdoors;
+    more.hidden = stopped || !compared;
+    outdoors.hidden = stopped || compared;
+    blind.hidden = compared || !form.kept.record.rows.length;
     toTop.hidden = !stopped;
     // Nothing goes on beside a stop.
     if (stopped) for (const el of form.answers.el.querySelectorAll(GOES_ON)) el.remove();
@@ -68,7 +76,7 @@ function told(ctx, form, kept, more) {
     const on = button(t.toStop, 'to-stop', () => ctx.go('start_up'));
     stop.replaceChildren(...(stopped ? [stopNow(on)] : []));
   };
-  return { stop, toTop, alarm, urgent, least: least.el };
+  return { stop, toTop, alarm, urgent, least: least.el, outdoors, blind };
 }
 
 /** @param {Context} ctx */
@@ -77,7 +85,7 @@ export function startCo(ctx) {
   timersOf(kept);
   const form = new SheetForm(ctx, 'co_check', sheets.co_check);
   const more = button(sheets.co_check.addRow ?? '', 'add-co_check', () => add(form, kept));
-  const { stop, toTop, alarm, urgent, least } = told(ctx, form, kept, more);
+  const { stop, toTop, alarm, urgent, least, outdoors, blind } = told(ctx, form, kept, more);
   const meter = form.entry.inputs.map((i) => i.name).slice(0, 6);
   const body = [
     stop,
@@ -88,10 +96,11 @@ export function startCo(ctx) {
     least,
     form.group(t.run, ['powers']),
     form.rowsEl,
+    blind,
     urgent,
     ...form.outcome(),
   ];
-  const el = frame(ctx, 'start_co', t.title, body, [more, toTop]);
+  const el = frame(ctx, 'start_co', t.title, body, [outdoors, more, toTop]);
   form.start();
   // A number that is half typed stops nothing; one that was left does, and that is kept.
   el.addEventListener('change', () => {

@@ -37,7 +37,7 @@ export function startItems(ctx) {
     const title = what ? words.stop.line(reasonOf(what), stamp(at)) : stamp(at);
     const mark = went_on && { who: went_on.who, at: went_on.at, photo: null };
     return mark
-      ? line(`stop_${i + 1}`, title, 'seen', { ...mark, reason: wentOn(stop) })
+      ? line(`stop_${i + 1}`, title, 'stopped', { ...mark, reason: wentOn(stop) })
       : line('stop', words.stop.isOn(title), 'beyond', null);
   });
   return [...told, ...lines];

@@ -94,6 +94,11 @@ export class Start {
     return this.record.stops.find((s) => !s.went_on) ?? null;
   }
 
+  /** Whether a rise can be told: clean air outdoors was read. */
+  get knowsOutdoors() {
+    return Boolean(this.ctx.plan.keptOf('co_check').record.typed.outdoor_ppm);
+  }
+
   /** @param {string} sheet @returns {Worked | null} */
   worked(sheet) {
     return workedOf(this.ctx, sheet, this.ctx.plan.keptOf(sheet).record);

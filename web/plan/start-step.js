@@ -23,9 +23,12 @@ const MEASURED = {
   after_run: [['after_run_min'], ['after_run_min']],
 };
 
+/** Where it is said that no rise can be told yet: from the meter on, while it can still be had. */
+const OUTDOORS = ['meter', 'closed', 'leaks_cold', 'prime', 'ignition', 'co_test'];
+
 /** Where the test for carbon monoxide is typed or timed. */
-const WITH_CO = ['meter', 'ignition', 'voltage', 'outlet', 'low', 'co_test'];
-const TIMED_CO = WITH_CO.slice(1);
+const WITH_CO = ['meter', 'closed', 'ignition', 'voltage', 'outlet', 'low', 'co_test'];
+const TIMED_CO = WITH_CO.slice(2);
 
 /** Seconds that something takes at least, as core tells it: with its ±, so that the time proves it.
  * @param {Start} start @param {string} sheet @param {string} name @param {number} per_s */
@@ -53,6 +56,15 @@ function timersIn(start, id) {
   // Without a time of its own it would never come to an end.
   if (due_s === null) return [{ el: h('p', { class: 'missing' }, t.noCo), update: () => {} }];
   return [timerPanel(timers, 'co', { due_s })];
+}
+
+/** What a step measured beyond its limit. @param {Start} start @param {string} id */
+export function beyondIn(start, id) {
+  const worked = MEASURED[id] && start.worked('started');
+  const answers = worked && !worked.refused ? worked.answers : [];
+  return answers
+    .filter((a) => a.verdict === 'beyond' && MEASURED[id][1].includes(a.result.name))
+    .map((a) => sheets.started.results[a.result.name]);
 }
 
 /** The fields of a step and what came of them. @param {Start} start @param {string} id
@@ -101,6 +113,9 @@ export function stepBody(start, id, onChange) {
   ];
   const nodes = [
     h('p', { class: 'lead' }, steps[id].does),
+    OUTDOORS.includes(id) &&
+      !start.knowsOutdoors &&
+      h('p', { class: 'missing' }, words.co.noOutdoors),
     ...timers.map((timer) => timer.el),
     ...measured(start, id, onChange),
     ...(id === 'alarms' ? [alarmRows(start, onChange)] : []),

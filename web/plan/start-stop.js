@@ -74,7 +74,7 @@ export function stopScreen(start, onGoOn) {
 function readingsOf({ readings }) {
   const rows = readings?.co.map((row) => row.typed.ppm).filter(Boolean) ?? [];
   const starts = readings?.started.starts;
-  const told = [rows.length && `${rows.join(' · ')} ppm`, starts && `${starts} ×`];
+  const told = [rows.length && `${rows.join(' · ')} ppm`, starts && t.starts(starts)];
   const line = told.filter(Boolean).join('; ');
   return line && t.readings(line);
 }

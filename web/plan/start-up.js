@@ -7,8 +7,9 @@ import { frame } from '../screens/frame.js';
 import { clock } from '../units.js';
 import { keepAwake } from '../wake.js';
 import { steps, words } from '../words/start.js';
+import { itemsOf } from './state.js';
 import { Start, STEPS } from './start-record.js';
-import { stepBody, tell, ways } from './start-step.js';
+import { beyondIn, stepBody, tell, ways } from './start-step.js';
 import { pastStops, stopScreen, textField } from './start-stop.js';
 import { timersOf } from './start-timer.js';
 import { tick } from './ticks.js';
@@ -96,7 +97,12 @@ class Screen {
       /** @type {any} */ (row.querySelector('.verdict')).dataset.verdict = verdict;
     }
     const id = this.current ?? '';
-    const why = this.start.isBeforeStop(id) ? words.again : words.unproven;
+    const left = STEPS.filter((step) => this.start.record.skipped[step]);
+    const skipped = left.map((step) => steps[step].title).join(', ');
+    const unproven = [words.unproven, skipped && words.skippedAre(skipped)]
+      .filter(Boolean)
+      .join(' ');
+    const why = this.start.isBeforeStop(id) ? words.again : unproven;
     if (this.unproven) tell(this.unproven, worth(id) === WORTH.not_proven ? why : '');
   }
 
@@ -117,9 +123,10 @@ class Screen {
       words.title,
       [
         this.summary,
+        this.#beyond(),
         h('p', { class: 'caution' }, words.watch),
         this.#lack(id),
-        id ? this.#card(id) : h('p', { class: 'lead' }, words.allTold),
+        id ? this.#card(id) : h('p', { class: 'lead' }, this.#end()),
         h('p', { class: 'source' }, this.start.kept.mark()),
         h('details', { open: id === STEPS[0] }, h('summary', {}, words.cautionsTitle), cautions),
         pastStops(this.start),
@@ -133,15 +140,31 @@ class Screen {
     );
   }
 
+  /** Nothing is started beside what is beyond. */
+  #beyond() {
+    const n = itemsOf(this.ctx).filter((i) => i.state === 'beyond').length;
+    return n ? h('p', { class: 'trouble' }, words.beyondFirst(n)) : null;
+  }
+
+  /** What is said once no step is left to be told. */
+  #end() {
+    const found = this.start.evaluate();
+    return STEPS.every((id) => found?.values[id] === WORTH.done) ? words.allTold : words.notAll;
+  }
+
   /** What the step before lacks, while there is still time for it. @param {string | null} shown */
   #lack(shown) {
     const id = this.lastTold;
     if (!id || id === shown || this.start.isBeforeStop(id)) return null;
-    if (this.start.evaluate()?.values[id] !== WORTH.not_proven) return null;
+    const beyond = beyondIn(this.start, id);
+    const worth = this.start.evaluate()?.values[id];
+    if (worth !== WORTH.not_proven && !beyond.length) return null;
     return h(
       'div',
       { class: 'lacking', role: 'status' },
-      h('p', { class: 'missing' }, words.notProven(steps[id].title)),
+      beyond.length
+        ? h('p', { class: 'trouble' }, words.isBeyond(steps[id].title, beyond.join(', ')))
+        : h('p', { class: 'missing' }, words.notProven(steps[id].title)),
       button(words.lookAgain, 'lacking', () => this.#choose(id), 'row'),
     );
   }

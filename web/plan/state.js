@@ -17,7 +17,7 @@ import { SECTIONS } from './sections.js';
  * @property {string} section a section or a part
  * @property {string} group what is marked as not needed together: a sheet, a fact, a check
  * @property {string} title
- * @property {Verdict | 'open' | 'seen' | 'not_needed' | 'not_found'} state not found: looked at in a
+ * @property {Verdict | 'open' | 'seen' | 'not_needed' | 'not_found' | 'stopped'} state not found: looked at in a
  *   way that can find it beyond and never within, and it did not
  * @property {import('../types.js').Basis | ''} basis
  * @property {import('./model.js').Answer} [answer] of a sheet
@@ -33,10 +33,10 @@ const TOGETHER = ['cut_plan'];
 export const noNeed = (group) => `no_need:${group}`;
 
 /** @param {import('./sheet.js').SheetWords} words @param {string} name of the result
- * @param {string} bound @param {number | null} [row] */
-function titleOf(words, name, bound, row = null) {
+ * @param {string} bound @param {number | null} [row] @param {Record<string, string>} [typed] in it */
+function titleOf(words, name, bound, row = null, typed = undefined) {
   const title = words.results[name] ?? bounds[bound]?.label ?? name;
-  const led = row === null ? title : `${words.row?.(row + 1) ?? row + 1}: ${title}`;
+  const led = row === null ? title : `${words.row?.(row + 1, typed) ?? row + 1}: ${title}`;
   return words.named ? `${words.named}: ${led}` : led;
 }
 
@@ -49,7 +49,8 @@ const stateOf = ({ verdict, why, only_beyond, partial }) =>
  * @param {Context} ctx @param {string} section @param {string} sheet @returns {Item[]} */
 function ofSheet(ctx, section, sheet) {
   const words = SECTIONS[section].sheets[sheet];
-  const all = answersOf(ctx, sheet, ctx.plan.keptOf(sheet).record).filter((a) => !a.alternative);
+  const { record } = ctx.plan.keptOf(sheet);
+  const all = answersOf(ctx, sheet, record).filter((a) => !a.alternative);
   const told = all.filter((a) => !Number.isNaN(a.result.value));
   const { checks, outputs } = sheetEntry(sheet).entry;
   const missed = checks.filter(
@@ -62,7 +63,13 @@ function ofSheet(ctx, section, sheet) {
     ...told.map((a) => ({
       section,
       group: sheet,
-      title: titleOf(words, a.result.name, a.bound, a.result.row),
+      title: titleOf(
+        words,
+        a.result.name,
+        a.bound,
+        a.result.row,
+        record.rows[a.result.row ?? -1]?.typed,
+      ),
       state: stateOf(a),
       basis: /** @type {Item['basis']} */ (a.limit?.basis ?? ''),
       answer: a,

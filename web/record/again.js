@@ -21,12 +21,23 @@ function line(ctx, before, now) {
     const { value: v, u: w } = valueAndU(value, u, before.unit, system);
     return `${v} ${w}`;
   };
-  const then = words.earlier(shown(before.value, before.u), before.at ? stamp(before.at) : '');
+  /** @param {string} [verdict] */
+  const said = (verdict) =>
+    /** @type {Record<string, string>} */ (ctx.text.verdicts)[verdict ?? ''];
+  const then = words.earlier(
+    [shown(before.value, before.u), said(before.verdict), before.at && stamp(before.at)]
+      .filter(Boolean)
+      .join(', '),
+  );
   const title = h('h2', {}, before.what);
   if (!now || now.value === null || now.u === null)
     return h(
       'article',
-      { class: 'check', 'data-again': before.id, 'data-moved': 'open' },
+      {
+        class: 'check',
+        'data-again': before.id,
+        'data-moved': before.verdict === 'beyond' ? 'beyond' : 'open',
+      },
       title,
       h('p', {}, then),
       h('p', { class: 'missing' }, words.open),
@@ -42,7 +53,7 @@ function line(ctx, before, now) {
     },
     title,
     h('p', {}, then),
-    h('p', {}, words.now(shown(now.value, now.u))),
+    h('p', {}, words.now(`${shown(now.value, now.u)}, ${said(now.verdict)}`)),
     h(
       'strong',
       {},
@@ -65,8 +76,8 @@ export function again(ctx) {
       rows.find((row) => row.id === b.id),
     ),
   );
-  // What has moved is looked at first.
-  const order = ['yes', 'open', 'no'];
+  // What has moved is looked at first, then what was beyond.
+  const order = ['yes', 'beyond', 'open', 'no'];
   const of = (/** @type {HTMLElement} */ el) => order.indexOf(el.dataset.moved ?? '');
   lines.sort((a, b) => of(a) - of(b));
   return frame(
@@ -75,6 +86,8 @@ export function again(ctx) {
     words.title,
     [
       h('p', {}, before ? words.why : words.none),
+      ...(before?.stops?.length ? [h('h2', {}, words.stops)] : []),
+      ...(before?.stops ?? []).map((stop) => h('p', { class: 'trouble' }, stop)),
       ...lines,
       h('h2', {}, words.service),
       ...Object.entries(service).map(([id, statement]) => tick(ctx, kept, id, statement)),

@@ -117,6 +117,11 @@ async function picturesOf({ store, job, photosTaken }) {
   return readable(all, ({ id, blob }) => [blob, photosTaken.find((p) => p.id === id)?.blob]);
 }
 
+/** The lowest that can hold it: an older page reads what has nothing newer.
+ * @param {import('../types.js').Capture[]} captures @param {import('../types.js').Job} job */
+const versionOf = (captures, { before }) =>
+  before?.stops ? VERSION : captures.some((c) => c.gauge) ? 2 : 1;
+
 /** @param {Context} ctx */
 export async function buildRecord(ctx) {
   const { job } = ctx;
@@ -153,8 +158,7 @@ export async function buildRecord(ctx) {
   ];
   const record = {
     format: FORMAT,
-    // A page that knows of no gauge reads what has none.
-    version: captures.some((c) => c.gauge) ? VERSION : 1,
+    version: versionOf(captures, job),
     software: ctx.version,
     job: {
       vehicle: job.vehicle,

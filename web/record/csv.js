@@ -1,6 +1,8 @@
 // A record as a table for a fleet: one row a check or fact, one job after the other when files are
 // put together (RFC 4180). A spreadsheet must not take a text for a formula.
 
+import { isStop } from './rows.js';
+
 /** @typedef {Awaited<ReturnType<typeof import('./build.js').buildRecord>>} Record_ */
 
 const COLUMNS = /** @type {const} */ ([
@@ -67,7 +69,7 @@ export function csvOf(record) {
     section: f.section,
     id: f.id,
     what: f.statement,
-    verdict: f.state,
+    verdict: isStop(f) ? 'stopped' : f.state,
     reason: f.reason,
     at: f.at,
     how: f.who,

@@ -5,6 +5,7 @@ import { frame } from '../screens/frame.js';
 import { words } from '../words/jobs.js';
 import { buildRecord } from './build.js';
 import { nameOf } from './jobs.js';
+import { isStop } from './rows.js';
 import { contentOf, removeJob } from './whole-job.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -14,8 +15,11 @@ const FIELDS = /** @type {const} */ (['vehicle', 'heater', 'customer', 'installe
 
 /** What a check told, to be looked at beside the next one.
  * @param {import('./rows.js').CheckRow} check */
-const told = ({ id, what, value, u, unit, at }) =>
-  value === null || u === null ? [] : [{ id, what, value, u, unit, at }];
+const told = ({ id, what, value, u, unit, at, verdict }) =>
+  value === null || u === null ? [] : [{ id, what, value, u, unit, at, verdict }];
+
+/** The stops of its first start. @param {import('./rows.js').FactRow[]} facts */
+const stopsOf = (facts) => facts.filter(isStop).map((f) => `${f.statement}. ${f.reason}`);
 
 /** Removes a job with everything of it. @param {Context} ctx @param {number} id
  * @returns {Promise<boolean>} false where another tab has it open */
@@ -68,11 +72,11 @@ export function jobCard(ctx, { job, note }) {
     try {
       if (ctx.job.id !== job.id) await ctx.openJob(job.id);
       await ctx.loadPlan();
-      const { sha256, checks } = await buildRecord(ctx);
+      const { sha256, checks, facts } = await buildRecord(ctx);
       const { vehicle, heater, customer, installer, limits } = now;
       await ctx.newJob({
         ...{ vehicle, heater, customer, installer, limits },
-        before: { sha256, checks: checks.flatMap(told) },
+        before: { sha256, checks: checks.flatMap(told), stops: stopsOf(facts) },
       });
       ctx.go('again');
     } catch (error) {
@@ -135,7 +139,9 @@ export function jobCard(ctx, { job, note }) {
     acts.replaceChildren(...away);
     open.disabled = now.deleted_at !== null;
   };
-  const open = button(words.openIt, 'open-job', () => toJob(ctx.openJob(job.id)));
+  const open = button(job.id === ctx.job.id ? words.onWithIt : words.openIt, 'open-job', () =>
+    toJob(ctx.openJob(job.id)),
+  );
   const fields = FIELDS.map((name) => {
     const input = h('input', {
       type: 'text',

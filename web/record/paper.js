@@ -12,6 +12,7 @@ import { words } from '../words/record.js';
 import { words as start } from '../words/start.js';
 import { short } from './canonical.js';
 import { nameOf } from './jobs.js';
+import { isStop } from './rows.js';
 import { signed } from './signature.js';
 
 /** @typedef {import('../context.js').Context} Context */
@@ -138,10 +139,7 @@ function listed(ctx, rows) {
   );
 }
 
-/** @param {import('./rows.js').FactRow} fact */
-const isStop = ({ id }) => id.startsWith('start.stop');
-
-/** A stop of the first start: nothing that was seen and is well. @param {import('./rows.js').FactRow} stop */
+/** @param {import('./rows.js').FactRow} stop */
 const stopLine = ({ statement, who, at, reason }) =>
   h(
     'p',
@@ -224,6 +222,7 @@ function signatures(ctx) {
 export function paper(ctx, record, pictures, summary) {
   const told = record.checks.filter((c) => !['not_checked', 'not_needed'].includes(c.verdict));
   const open = record.checks.filter((c) => c.verdict === 'not_checked');
+  const beyond = record.checks.filter((c) => c.verdict === 'beyond');
   const stops = record.facts.filter(isStop);
   const seen = record.facts.filter((f) => f.state === 'seen' && !isStop(f));
   const unseen = record.facts.filter((f) => f.state === 'not_seen');
@@ -244,6 +243,7 @@ export function paper(ctx, record, pictures, summary) {
     head(record),
     h('p', { class: 'summary' }, `${summary}.`),
     ...(stops.length ? [h('h2', {}, t.stops), ...stops.map(stopLine)] : []),
+    ...(beyond.length ? [h('h2', {}, t.beyond), listed(ctx, beyond)] : []),
     h('h2', {}, t.measured),
     ...(told.length ? measured(ctx, told) : [h('p', {}, t.none)]),
     ...pictures,

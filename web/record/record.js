@@ -16,6 +16,21 @@ import { signatureField } from './signature.js';
 
 /** @typedef {import('../context.js').Context} Context */
 
+/** What is signed for with all the rest: what is beyond, and where the work was stopped.
+ * @param {import('../plan/state.js').Item[]} items */
+function signedFor(items) {
+  const stops = items.filter((i) => i.state === 'stopped');
+  const beyond = items.filter((i) => i.state === 'beyond');
+  return [
+    stops.length ? h('h2', {}, words.paper.stops) : null,
+    ...stops.map((i) => h('p', {}, h('b', {}, i.title), ` ${i.mark?.reason ?? ''}`)),
+    beyond.length ? h('h2', {}, words.paper.beyond) : null,
+    beyond.length
+      ? h('ul', { class: 'beyond-list' }, ...beyond.map((i) => h('li', {}, i.title)))
+      : null,
+  ];
+}
+
 /** @param {Context} ctx */
 export function record(ctx) {
   const sum = h('code', { class: 'sum', 'data-name': 'sha256' });
@@ -33,7 +48,8 @@ export function record(ctx) {
       trouble.hidden = false;
     }
   };
-  const summary = ctx.text.parts.summary(count(itemsOf(ctx)));
+  const items = itemsOf(ctx);
+  const summary = ctx.text.parts.summary(count(items));
   const sheet = h('div', {});
   const lay = (/** @type {Awaited<ReturnType<typeof buildRecord>>} */ r) =>
     sheet.replaceChildren(paper(ctx, r, pictures(ctx), summary));
@@ -55,7 +71,9 @@ export function record(ctx) {
       trouble,
       h('p', {}, `${words.sum}: `, sum),
       h('p', { class: 'source' }, words.claims[4]),
+      ...signedFor(items),
       h('h2', {}, words.sign.title),
+      // The browser prints by its own menu too: paper and checksum are those of what is signed.
       ...['installer', 'customer'].map((who) =>
         signatureField(ctx, /** @type {'installer' | 'customer'} */ (who), () => withRecord(lay)),
       ),

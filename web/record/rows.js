@@ -190,9 +190,12 @@ export function checkRows(ctx) {
  * @property {number | null} photo
  */
 
+/** A stop of the first start: nothing that was seen and is well. @param {FactRow} fact */
+export const isStop = ({ id }) => id.startsWith('start.stop');
+
 /** What a line's state is as a fact's. A stop that is on has been seen, whatever else is open.
  * @type {Partial<Record<Item['state'], FactRow['state']>>} */
-const STATES = { seen: 'seen', not_needed: 'not_needed', beyond: 'seen' };
+const STATES = { seen: 'seen', stopped: 'seen', not_needed: 'not_needed', beyond: 'seen' };
 
 /** Every fact, in the order of the work. @param {Context} ctx @returns {FactRow[]} */
 export function factRows(ctx) {

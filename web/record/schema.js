@@ -215,14 +215,14 @@ const photo = object({
   at: when,
   jpeg_base64: text(8_000_000),
 });
-const beforeRow = object({
-  id: text(120),
-  what: text(),
-  value: number,
-  u: width,
-  unit,
-  at: orNull(when),
-});
+const beforeRow = object(
+  { id: text(120), what: text(), value: number, u: width, unit, at: orNull(when) },
+  { verdict: text(20) },
+);
+const before = object(
+  { sha256: text(64), checks: list(beforeRow, 4000) },
+  { stops: list(text(), 100) },
+);
 const job = object({
   vehicle: text(),
   heater: text(),
@@ -230,13 +230,13 @@ const job = object({
   installer: text(),
   created_at: when,
   changed_at: when,
-  before: orNull(object({ sha256: text(64), checks: list(beforeRow, 4000) })),
+  before: orNull(before),
   tryout: flag,
 });
 
 export const FORMAT = 'plumbmark-record';
-/** 1: by phone. 2: with captures by gauge. */
-export const VERSION = 2;
+/** 1: by phone. 2: with captures by gauge. 3: beside a job whose verdicts and stops are told. */
+export const VERSION = 3;
 
 export const schema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
@@ -245,7 +245,7 @@ export const schema = {
     'What was measured on one heater in one vehicle, how, when and against whose limits. Numbers in the unit beside them; angles in degrees; u is a two-sided 95 % expanded uncertainty; contributions are standard uncertainties. It is neither an approval nor proof that the installation is free of danger.',
   ...object({
     format: { const: FORMAT },
-    version: { enum: [1, VERSION] },
+    version: { enum: [1, 2, VERSION] },
     software: text(60),
     job,
     limits: { type: ['object', 'null'] },

@@ -103,12 +103,13 @@ export function parts(ctx, { note: said } = {}) {
     const shown = items.filter((i) => rows.has(i.section));
     const n = count(shown);
     summary.textContent = t.summary(n);
+    const stop = items.find((i) => i.group === 'start.stop');
     for (const [name, { small, verdict, sub }] of rows) {
       const own = shown.filter((i) => i.section === name);
       if (name === 'limits') small.textContent = t.entered(entered, of);
       if (!own.length) continue;
       const lost = own.some((i) => i.state === 'none') ? t.lost : sub;
-      small.textContent = worstOf(own)?.title ?? lost;
+      small.textContent = (stop?.section === name ? stop : worstOf(own))?.title ?? lost;
       verdict.replaceChildren(standing(ctx, own));
     }
     const names = [...rows.keys()];
@@ -120,14 +121,13 @@ export function parts(ctx, { note: said } = {}) {
     const from = has(ctx.lastOf, ['within', 'seen', 'not_found'])
       ? names.indexOf(ctx.lastOf) + 1
       : 0;
-    const stop = items.find((i) => i.group === 'start.stop');
     stopped.hidden = !stop;
     say(stopped, stop?.title ?? '');
     due = stop?.section ?? first(['beyond']) ?? first(['not_proven', 'open', 'none'], from);
     // Before anything is measured: what it will be held against.
     const isBlank = !entered && !(n.beyond + n.not_proven + n.within);
     if (!stop && due !== 'job' && isBlank) due = 'limits';
-    say(next, t.next(due ? wordsOf(ctx, due)[0] : t.record));
+    say(next, stop ? t.toStop : t.next(due ? wordsOf(ctx, due)[0] : t.record));
     unchecked.textContent = t.open(n.open);
   };
 

@@ -13,6 +13,7 @@ const NONE = {
   not_found: 0,
   open: 0,
   seen: 0,
+  stopped: 0,
   not_needed: 0,
 };
 

@@ -7,6 +7,22 @@ import { askPermission } from '../phone.js';
 import { prepare, unlock } from '../sound.js';
 import { frame } from './frame.js';
 
+/** The job that is open, and a STOP that is on in it: the first thing to know after a break.
+ * @param {import('../context.js').Context} ctx */
+function openJob(ctx) {
+  const t = ctx.text.start;
+  const { id, vehicle } = ctx.job;
+  const el = h('div', {}, vehicle && h('p', {}, `${t.openJob}: `, h('b', {}, vehicle)));
+  const tell = (/** @type {any[]} */ entries) => {
+    const { stops = [] } = entries.find(({ key }) => key === 'start') ?? {};
+    if (stops.every((/** @type {any} */ s) => s.went_on)) return;
+    const on = button(ctx.text.parts.toStop, 'to-stop', () => ctx.go('start_up'), 'row');
+    el.append(h('p', { class: 'trouble', role: 'alert' }, t.stopOn), on);
+  };
+  ctx.store?.entries(id).then(tell, () => {});
+  return el;
+}
+
 /** @param {import('../context.js').Context} ctx */
 export function start(ctx) {
   const t = ctx.text.start;
@@ -33,6 +49,7 @@ export function start(ctx) {
     'start',
     ctx.text.name,
     [
+      openJob(ctx),
       h('p', { class: 'lead' }, t.lead),
       trouble,
       h('h2', {}, t.first),

@@ -14,10 +14,11 @@ export const service = {
 export const words = {
   title: t`Check again`,
   read: t`Read the parts`,
-  why: t`Read each part again, the same way if you can. What has moved by more than both readings are uncertain stands first.`,
+  why: t`Read each part again, the same way if you can. What has moved by more than both readings are uncertain stands first, then what was beyond.`,
   none: t`This job is not beside an earlier one. Open an earlier job’s card and choose “Check it again”.`,
-  /** @param {string} value @param {string} time */
-  earlier: (value, time) => (time ? t`Then: ${value}, ${time}` : t`Then: ${value}`),
+  /** @param {string} told value, verdict, time */
+  earlier: (told) => t`Then: ${told}`,
+  stops: t`Stopped in the first start then`,
   /** @param {string} value */
   now: (value) => t`Now: ${value}`,
   /** @param {string} by @param {boolean} up */

@@ -7,14 +7,17 @@ const MOVE = t`Or show that the manual asks for less.`;
 const apart = (by, more) =>
   more ? t`Move them ${by} farther apart, or shield as the manual says.` : t`${by} less.`;
 /** @param {string} by @param {boolean} more */
-const longer = (by, more) => (more ? t`${by} more pipe would prove it.` : t`Shorten it by ${by}.`);
+const away = (by, more) =>
+  more ? t`Bring the exhaust’s end ${by} farther away from it.` : t`${by} less.`;
+/** @param {string} by @param {boolean} more */
+const longer = (by, more) => (more ? t`Make it ${by} longer.` : t`Shorten it by ${by}.`);
 /** @param {string} by @param {boolean} more */
 const straighter = (by, more) => (more ? t`${by} more.` : t`Take out ${by} of bends.`);
 /** @param {string} by @param {boolean} more */
 const higher = (by, more) => (more ? t`Set it ${by} higher. ${MOVE}` : t`${by} lower.`);
 /** @param {string} by */
 const lower = (by) =>
-  t`Lower its end by ${by}, with all that follows; or read it better, the phone turned end for end; or take its start as a low point.`;
+  t`Lower its end by ${by}, with all that follows; or read it better, the phone turned end for end; or lay the pipe another way. Its start as a low point: only where a drain may be.`;
 
 const BY = t`Readings by one phone share its zero, its scale and the vehicle’s level: counted as fully correlated, which is the most that a height’s ± can be (GUM 5.2.2)`;
 
@@ -101,6 +104,19 @@ export const pipe = {
   addRow: t`Add a leg`,
 };
 
+const THINGS = [
+  t`window`,
+  t`door or hatch`,
+  t`vent`,
+  t`intake of heated air`,
+  t`engine’s air intake`,
+  t`tyre`,
+  t`brake or air line`,
+  t`fuel line or tank`,
+  t`cable`,
+  t`wood, cloth, plastic: what can burn`,
+];
+
 /** @type {Record<string, import('../plan/sheet.js').SheetWords>} */
 export const sheets = {
   exhaust: { ...pipe, named: t`Exhaust` },
@@ -115,18 +131,7 @@ export const sheets = {
     },
     choices: {
       lagged: [t`bare`, t`lagged`],
-      what: [
-        t`window`,
-        t`door or hatch`,
-        t`vent`,
-        t`intake of heated air`,
-        t`engine’s air intake`,
-        t`tyre`,
-        t`brake or air line`,
-        t`fuel line or tank`,
-        t`cable`,
-        t`wood, cloth, plastic: what can burn`,
-      ],
+      what: THINGS,
     },
     results: {
       air_to_exhaust_mm: t`Combustion-air end to exhaust end`,
@@ -145,11 +150,11 @@ export const sheets = {
       air_to_exhaust_mm: apart,
       exhaust_past_body_mm: (by, more) =>
         more ? t`Bring the end ${by} farther out.` : t`${by} less.`,
-      exhaust_to_opening_mm: apart,
+      exhaust_to_opening_mm: away,
       exhaust_to_line_mm: apart,
       exhaust_to_combustible_mm: apart,
     },
-    row: (/** @type {number} */ n) => t`Thing ${n}`,
+    row: (n, typed) => (typed?.what ? `${n} ${THINGS[Number(typed.what)]}` : t`Thing ${n}`),
     addRow: t`Add a thing`,
   },
   boat_outlet: {

@@ -3,17 +3,23 @@
 import { t } from '../language.js';
 
 /** @param {string} by @param {boolean} more */
-const length = (by, more) =>
-  more ? t`${by} longer would prove it.` : t`${by} shorter would prove it.`;
+const length = (by, more) => (more ? t`Make it ${by} longer.` : t`Make it ${by} shorter.`);
 
 /** @param {string} by @param {boolean} more */
-const height = (by, more) =>
-  more ? t`${by} higher would prove it.` : t`${by} lower would prove it.`;
+const suctionHeight = (by, more) =>
+  more ? t`Set the pump ${by} higher.` : t`Set the pump ${by} lower.`;
+
+/** @param {string} by @param {boolean} more */
+const pressureHeight = (by, more) =>
+  more
+    ? t`${by} more from the pump up to the heater.`
+    : t`${by} less from the pump up to the heater.`;
 
 /** @param {string} by @param {boolean} more */
 const space = (by, more) => (more ? t`Make ${by} more room.` : t`${by} less.`);
 
-const bore = () => t`Take a line of the bore that the manual lists.`;
+const BORE = t`Take a line of the bore that the limit names.`;
+const ITS_BORE = t`The bore that the limit names.`;
 
 /** @typedef {Record<string, string | [string, string]>} Labels */
 
@@ -70,14 +76,18 @@ export const sheets = {
       fuel_to_hot_mm: t`Pump and line to a hot part`,
     },
     change: {
-      fuel_bore_mm: bore,
-      fuel_bore_pressure_mm: bore,
       suction_line_m: length,
       pressure_line_m: length,
-      suction_lift_mm: height,
-      pressure_lift_mm: height,
+      suction_lift_mm: suctionHeight,
+      pressure_lift_mm: pressureHeight,
       fuel_to_hot_mm: space,
       pump_air_celsius: (/** @type {string} */ by) => t`${by} cooler: move it, or shield it.`,
+    },
+    advice: {
+      'suction_bore_mm.beyond': BORE,
+      'suction_bore_mm.within': ITS_BORE,
+      'pressure_bore_mm.beyond': BORE,
+      'pressure_bore_mm.within': ITS_BORE,
     },
   },
   fuel_pressure: {

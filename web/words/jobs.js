@@ -26,6 +26,7 @@ export const words = {
     customer: [t`Customer`, t`for whom`],
     installer: [t`Installer`, t`who fits it`],
   },
+  onWithIt: t`On with this job`,
   openIt: t`Open this job`,
   next: t`The same heater in the next vehicle: a new job with these limits, nothing measured`,
   again: t`Check it again: a new job beside what was measured then`,

@@ -29,7 +29,8 @@ export const words = {
   problems,
   slips,
   notANumber: t`Enter a number, such as 1200 or 12.5, no sign between thousands, or leave it empty.`,
-  seeField: t`No verdict: see the field that is marked.`,
+  /** @param {string} label */
+  seeField: (label) => t`No verdict: see “${label}”, marked above.`,
   /** @param {string} label */
   missing: (label) => t`Still to enter: ${label}.`,
   /** @param {string} names */
@@ -41,15 +42,17 @@ export const words = {
   more: t`Where ± comes from, photos`,
   working: t`Working`,
   /** @param {string} label */
-  mostly: (label) => t`± comes mostly from: ${label}. Measure that better.`,
+  mostly: (label) => t`± comes mostly from: ${label}. Measure that better, and type its own ±.`,
   onlyBeyond: t`This way of measuring can find it wrong, never right.`,
-  unbounded: t`So near to where the formulas end that nothing bounds it: see the first lines of the working.`,
   exact: t`Exactly what the limit names.`,
+  unbounded: t`No answer: too near to where the formulas end, nothing bounds its ±. The first lines of the working say where that is.`,
   tooNarrow: t`The limits lie closer together than this can tell.`,
   /** @param {string} by @param {boolean} more */
   change: (by, more) => (more ? t`${by} more would prove it.` : t`${by} less would prove it.`),
   /** @param {string} limit */
   atLeast: (limit) => t`At least ${limit}`,
+  /** @param {string} limit both ends of it */
+  exactly: (limit) => t`Exactly ${limit}`,
   /** @param {string} limit */
   atMost: (limit) => t`At most ${limit}`,
   /** @param {string} vehicles */

@@ -46,6 +46,9 @@ export const words = {
     vents: t`Air openings`,
     service: t`Next service`,
     fitter: t`Fitted by`,
+    /** @param {number} n */
+    beyond: (n) =>
+      t`NOT FINISHED. Beyond their limits: ${n}. The heater stays off until the fitter has put them right.`,
     measured: t`Measured at the first start`,
     /** @param {string} day */
     measuredAt: (day) => t`on ${day}`,

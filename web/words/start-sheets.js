@@ -130,5 +130,23 @@ export const sheets = {
       cable_mohm: t`what is lost, by the current, glow pin on`,
       rise_kelvin: t`outlet less intake, full power`,
     },
+    change: {
+      start_voltage_v: (by) =>
+        t`${by} more at the heater: a thicker conductor, a shorter way, better joints, a fuller battery.`,
+      supply_voltage_v: (by, more) =>
+        more
+          ? t`${by} more at the heater: a fuller battery, less lost on the way.`
+          : t`${by} less: not the voltage that this heater is for.`,
+      cable_drop_v: (by) => t`Lose ${by} less: a thicker conductor, a shorter way, better joints.`,
+      outlet_air_celsius: (by, more) =>
+        more
+          ? t`${by} warmer.`
+          : t`${by} cooler: more air, or a freer way for it. Too hot: shut off, let run down.`,
+      after_run_min: (by, more) =>
+        more
+          ? t`${by} longer: its power must stay on until it is still. Look at switch, timer, battery, then time it again.`
+          : t`${by} shorter: look in the manual what makes it run on, then time it again.`,
+    },
+    advice: { 'starts.beyond': t`No more starts: pause or unlock as the manual says.` },
   },
 };

@@ -20,6 +20,8 @@ export const words = {
     t`Engine off and cold. Vehicle chocked. Never under it without stands.`,
   ],
   cautionsTitle: t`Cautions`,
+  /** @param {number} n */
+  beyondFirst: (n) => t`Beyond in this job: ${n}. The heater stays off until they are put right.`,
   watch: t`Headache, dizziness, smoke, smell, a leak: STOP.`,
   /** @param {number} n @param {number} of */
   step: (n, of) => t`Step ${n} of ${of}`,
@@ -33,7 +35,8 @@ export const words = {
     ]
       .filter(Boolean)
       .join(', '),
-  allTold: t`Nothing left to do in this list. What was skipped or is not proven stands in it.`,
+  allTold: t`Every step was answered.`,
+  notAll: t`Every step was answered, but not all of them are proven: what was skipped or is not proven stands below, to be done yet.`,
   list: t`All steps`,
   ticks: t`Notice and alarms once more, with a photo or in words`,
   /** With a photo or in words: what outlives the first start. @type {Record<string, string>} */
@@ -54,6 +57,10 @@ export const words = {
   skipped: (title, reason) => t`${title} (skipped: ${reason})`,
   /** @param {string} title */
   notProven: (title) => t`${title} (done, not proven)`,
+  /** @param {string} title @param {string} what */
+  isBeyond: (title, what) => t`${title}: beyond the limit (${what})`,
+  /** @param {string} titles */
+  skippedAre: (titles) => t`Skipped so far: ${titles}.`,
   lookAgain: t`What it lacks`,
   skipAsk: t`Why it is skipped`,
   needsReason: t`Say why: the step stands in the list as skipped, with these words.`,
@@ -102,7 +109,7 @@ export const words = {
     },
     goOn: t`To go on, in words. They stay in the record.`,
     why: t`Why it can go on`,
-    found: t`What was found and mended`,
+    found: t`What was found and mended, what the meter showed after airing`,
     needs: t`Tell what it was, who goes on, why, and what was found.`,
     resume: t`Go on after the stop`,
     anew: t`Steps done before the stop are to be done again.`,
@@ -115,6 +122,8 @@ export const words = {
     wentOn: (why, found) => t`${why}. Found: ${found}`,
     /** @param {string} readings */
     readings: (readings) => t`Readings then: ${readings}`,
+    /** @param {string} n */
+    starts: (n) => t`starts: ${n}`,
   },
   timer: {
     names: {
@@ -184,6 +193,8 @@ export const words = {
     reachesNone: t`Below every published value in the list.`,
     urgentWhy: t`This says how urgent it is, never that a reading is acceptable.`,
     toStop: t`When all are out: go on here`,
+    outdoorsFirst: t`First: reading outdoors`,
+    noOutdoors: t`No reading outdoors is noted: without it no rise can be told, and no STOP comes by itself.`,
   },
   values: {
     title: t`Measured values`,

@@ -6,8 +6,14 @@ const AREAS = ['0.75', '1', '1.5', '2.5', '4', '6', '10', '16'].map((mm2) => `${
 const GAUGES = ['18', '16', '14', '12', '10', '8', '6'].map((gauge) => `AWG ${gauge}`);
 const conductor = [...AREAS, ...GAUGES];
 
+const SHARE = t`A share, from 0.1 to 1: 0.85 is 85 %.`;
+
 /** @param {string} by */
 const lose = (by) => t`Lose ${by} less: a thicker conductor, a shorter way, better joints.`;
+
+/** @param {string} by */
+const atStart = (by) =>
+  t`${by} more at the heater: a thicker conductor, a shorter way, better joints, a fuller battery.`;
 
 /** @param {string} by @param {boolean} more */
 const supplied = (by, more) =>
@@ -68,8 +74,7 @@ export const sheets = {
     },
     change: {
       cable_drop_v: lose,
-      start_voltage_v: (by) =>
-        t`${by} more at the heater: a thicker conductor, a shorter way, better joints, a fuller battery.`,
+      start_voltage_v: atStart,
       supply_voltage_v: supplied,
     },
     tabled: ['size', 'size_start_drop_v', 'size_running_drop_v', 'size_heater_start_v'],
@@ -88,7 +93,7 @@ export const sheets = {
     results: {
       fuse_a: t`Fuse`,
       carries_a: t`The conductor carries, where it lies`,
-      spare_a: t`Conductor carries more than its fuse`,
+      spare_a: t`What the conductor carries, less its fuse`,
       fuse_to_battery_mm: t`Battery to fuse`,
       boat_law_a: t`For US petrol boats, insulation for 105 °C`,
     },
@@ -104,6 +109,7 @@ export const sheets = {
         t`A fuse ${by} smaller, if the manual permits it, or a conductor that carries ${by} more.`,
       fuse_to_battery_mm: (by) => t`${by} nearer to the battery.`,
     },
+    problems: { 'engine_space.out_of_range': SHARE, 'bundle.out_of_range': SHARE },
     advice: { 'fuse_a.beyond': FIT_MANUALS },
   },
   bank: {
@@ -128,6 +134,7 @@ export const sheets = {
     },
     change: { supply_voltage_v: supplied },
     advice: {
+      'take_off_v.beyond': t`Not what this heater is for: follow its cable to the posts first, then look at the battery.`,
       'missed_v.beyond': WRONG_POSTS,
       'missed_v.not_proven': t`Not found apart. Readings that agree prove nothing, so this is never proven: follow both cables to the posts; the tick below stands for it.`,
     },
