@@ -239,7 +239,7 @@ test('the list and a job’s card fit a phone and are clean for axe', async (t) 
 test('checked again: what has moved beyond both uncertainties, and what was not read', async (t) => {
   const { page, faults } = await open(t);
   await toSection(page, 'place');
-  await type(page, { top_mm: '61', left_mm: '80', bottom_mm: '70' });
+  await type(page, { top_mm: '61', left_mm: '80', bottom_mm: '20' });
   await saved(page);
   await page.goBack();
   await tap(page, 'jobs');
@@ -253,9 +253,11 @@ test('checked again: what has moved beyond both uncertainties, and what was not 
     );
   assert.deepEqual(await state(), {
     'clearances.top_mm': 'open',
-    'clearances.bottom_mm': 'open',
+    'clearances.bottom_mm': 'beyond',
     'clearances.left_mm': 'open',
   });
+  const then = page.locator('[data-again]').first();
+  assert.match(await then.textContent(), /Below.*Then: 20\.0 ± 2\.4 mm, beyond, /);
   // On to the new job, not back to the card of the earlier one.
   await tap(page, 'read-parts');
   await page.waitForSelector('[data-screen="parts"]');
@@ -269,7 +271,7 @@ test('checked again: what has moved beyond both uncertainties, and what was not 
   await tap(page, 'again');
   assert.deepEqual(await state(), {
     'clearances.left_mm': 'yes',
-    'clearances.bottom_mm': 'open',
+    'clearances.bottom_mm': 'beyond',
     'clearances.top_mm': 'no',
   });
   assert.match(await page.textContent('[data-again="clearances.left_mm"]'), /Moved: 6\.0 mm more/);

@@ -101,6 +101,8 @@ test('taken away by mistake, it comes back; nothing is lost over a reload', asyn
   await page.click(`${row(1)} .piece-fields > summary`);
   await page.click(`${row(1)} [data-action="remove-row"]`);
   assert.notEqual((await check(page, 'loss_a_pa')).value, before);
+  // Where it was, not one piece higher.
+  assert.equal(await page.locator('.undo + li').getAttribute('data-row'), '1');
   await tap(page, 'undo-ducts');
   assert.equal((await check(page, 'loss_a_pa')).value, before);
   await saved(page);

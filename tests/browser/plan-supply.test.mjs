@@ -202,7 +202,7 @@ test('the fuse: the manual’s, below what its conductor carries, near the batte
   await sheet(page, 'fuse');
   await type(page, { fuse_a: '15', fuse_to_battery_mm: '140', ampacity_a: '32', conductor: '11' });
   // Neither factor told: what it carries is open.
-  assert.match(await page.textContent('.answers .missing'), /more than its fuse/);
+  assert.match(await page.textContent('.answers .missing'), /less its fuse/);
   await type(page, { engine_space: '0.8', bundle: '0.7' });
   near(await worked(page, 'fuse', 'spare_a'), 32 * 0.8 * 0.7 - 15);
   assert.equal((await check(page, 'spare_a')).verdict, 'within');

@@ -100,7 +100,7 @@ test('what is no record is refused by name, and nothing changes', async (t) => {
     [bytes.subarray(0, bytes.length / 2), new RegExp(words.notJson)],
     ['', new RegExp(words.notJson)],
     ['[]', new RegExp(words.notRecord)],
-    [changed({ version: 3 }), new RegExp(words.newer)],
+    [changed({ version: 4 }), new RegExp(words.newer)],
     [changed({ version: 0 }), /record\.version/],
     [changed({ format: 'something-else' }), new RegExp(words.notRecord)],
     [changed({ photos: [] }), new RegExp(words.badPhoto)],
