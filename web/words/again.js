@@ -24,7 +24,7 @@ export const words = {
   /** @param {string} by @param {boolean} up */
   moved: (by, up) => (up ? t`Moved: ${by} more` : t`Moved: ${by} less`),
   /** @param {string} u */
-  still: (u) => t`No change shown, within ${u}`,
+  still: (u) => t`No change shown; uncertainty: ${u}`,
   open: t`Not read again yet.`,
   service: t`What servicing asks for`,
 };

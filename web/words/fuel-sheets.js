@@ -192,7 +192,7 @@ export const sheets = {
       cut_mm: [t`Height of its slanted cut`, t`empty: cut square`],
       cut_spread: t`where on the cut it begins to draw air`,
       second_mm: [t`Second pipe below the flange`, t`as the engine’s own; empty: none`],
-      level_mm: [t`Fuel in the tank, above its floor`, t`left empty: a full tank`],
+      level_mm: [t`Fuel in the tank, above its floor`, t`no number: a full tank`],
     },
     choices: { shape: [t`Box`, t`Lying cylinder`, t`Upright cylinder`] },
     problems: {

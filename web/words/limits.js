@@ -217,7 +217,7 @@ export const guide = {
     source_missing: () => t`Name the document and page, or the clause.`,
     vehicles_missing: () => t`A law is for certain vehicles: name them.`,
     reason_missing: () =>
-      t`Looser than a law or trade usage: say why this heater may, or that the law is for other vehicles. It goes into the record.`,
+      t`Looser than a law or trade usage: say why it may be so for this heater, or that the law is for other vehicles. It goes into the record.`,
     too_long: (_, most) => t`Shorten it to ${most} letters.`,
   },
   seeField: t`Not saved: see the field that is marked.`,

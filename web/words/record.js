@@ -17,7 +17,7 @@ export const words = {
   table: t`A table for a fleet (CSV)`,
   bringIn: t`Bring in a record`,
   changed: t`Taken in. Its checksum is wrong: it was changed after it was written.`,
-  sound: t`Taken in. Its checksum is right.`,
+  sound: t`Taken in. Its checksum agrees.`,
   moved: t`the vehicle moved afterwards, this no longer counts`,
   print: t`Print, or save as PDF`,
   sign: {

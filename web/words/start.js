@@ -177,7 +177,7 @@ export const words = {
   co: {
     title: t`CO test`,
     lead: t`Before ignition: zero the meter in clean outdoor air and note what it shows there. Lay it inside where it can be read through a window. Outdoors, doors closed, nobody inside. Full power, then low. Read from outside.`,
-    alarm: t`An alarm is made to wake people. It is no meter: what it shows can only be a rise.`,
+    alarm: t`An alarm is made to wake people. It is no meter: it can show a rise, never that there is none.`,
     meter: t`Meter`,
     space: t`Space and air`,
     spaceWhy: t`How often the air changes is never known well: tell the least and the most that may be. The least makes the test long, the most hides a leak.`,
