@@ -66,8 +66,9 @@ export function take(ctx, row, capture) {
   if (!reading) return;
   const { value, u, k, contributions } = reading.check;
   Object.assign(row.typed, {
-    // Four: three read as thousands where the comma is the sign of tenths.
-    elevation_deg: typed(Number(value), 4),
+    // Its ± is dozens of times a hundredth; three digits would be taken for thousands where the
+    // other sign is that of tenths.
+    elevation_deg: typed(Number(value), 2),
     // The report's u is k of the combined ones.
     combined_u_deg: typed(Number(u) / Number(k), 6),
     u_deg: typed(Number(u), 2),

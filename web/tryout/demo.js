@@ -1,11 +1,18 @@
 // Offers to fill the try-out's job with an invented one, by the ways that typing goes.
 
 import { button, h } from '../dom.js';
+import { asTyped } from '../locale.js';
 import { words as t } from '../words/demo.js';
 import { entries } from './demo-job.js';
 import { demoLimits } from './demo-limits.js';
 
 /** @typedef {import('../context.js').Context} Context */
+
+/** Numbers as they are typed here; choices and words as they are. @param {Record<string, string>} typed */
+const here = (typed) =>
+  Object.fromEntries(
+    Object.entries(typed).map(([name, v]) => [name, /^-?\d+\.\d+$/.test(v) ? asTyped(v) : v]),
+  );
 
 /** Puts everything into the open job, and shows it anew. @param {Context} ctx */
 async function fillIn(ctx) {
@@ -13,9 +20,9 @@ async function fillIn(ctx) {
     const kept = ctx.plan.keptOf(name);
     Object.assign(kept.record, {
       system: 'metric',
-      typed: { ...typed },
-      half: { ...half },
-      rows: rows.map((row) => ({ typed: { ...row }, half: {} })),
+      typed: here(typed),
+      half: here(half),
+      rows: rows.map((row) => ({ typed: here(row), half: {} })),
     });
     kept.changed(true);
   }

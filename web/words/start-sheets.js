@@ -70,7 +70,8 @@ export const sheets = {
     },
     silent: ['rise_ppm', 'shown_rise_ppm', 'part_rise_ppm', 'alarm_rise_ppm'],
     change: {
-      spare_test_min: (by) => t`Go on with the test: a reading ${by} later would make it long enough.`,
+      spare_test_min: (by) =>
+        t`Go on with the test: a reading ${by} later would make it long enough.`,
     },
     advice: {
       'rise_ppm.beyond': t`STOP. Out, ventilate, find the cause.`,
