@@ -55,6 +55,9 @@ fn a_bore_is_what_the_manual_lists() {
     // Nothing entered, nothing judged.
     let empty = work(sheet, &[("suction_bore_mm", 2.0)]);
     let check = empty.check(0).unwrap();
+    let exact = empty.judged(&check, 2.0, 2.0).unwrap();
+    assert_eq!((exact.verdict, exact.probability), (Verdict::Within, 1.0));
+    assert_eq!(empty.judged(&check, 2.5, 2.5).unwrap().probability, 0.0);
     let judged = empty.judged(&check, NONE, NONE).unwrap();
     assert_eq!(judged.why, Some(Why::LimitNotEntered));
     assert_eq!(

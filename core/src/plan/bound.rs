@@ -266,7 +266,11 @@ pub fn judge(given: &Given, low: f64, high: f64, only_beyond: bool) -> Judged {
         } else {
             settling(given, low, high)
         },
-        probability: below(high, value, u) - below(low, value, u),
+        probability: if u > 0.0 {
+            below(high, value, u) - below(low, value, u)
+        } else {
+            f64::from(u8::from(inside >= 0.0))
+        },
     }
 }
 
@@ -301,7 +305,7 @@ fn settling(given: &Given, low: f64, high: f64) -> f64 {
 
 /// Probability that a normal about `value` with U = 2 σ lies below `limit`.
 fn below(limit: f64, value: f64, u: f64) -> f64 {
-    if limit.is_infinite() || u <= 0.0 {
+    if limit.is_infinite() {
         return if value <= limit { 1.0 } else { 0.0 };
     }
     let z = (2.0 * (value - limit) / u) as f32;
