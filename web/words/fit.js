@@ -51,7 +51,7 @@ export const words = {
   boxes: t`Things in the way`,
   boxesWhy: t`Each as a box round it: wheel arch, pipe, step.`,
   ways: t`Ways round`,
-  waysWhy: t`Room is what is left on every side beyond the free spaces, at the best place. Hoses, ducts and your hands need more.`,
+  waysWhy: t`Room is what is left on every side beyond the free spaces, at the best place. Hoses, ducts and your hands need more. Only ways with port or outlet up are ruled out here: whether the manual permits the others, see there before you cut.`,
   /** @type {Record<string, string>} */
   lays: LAYS,
   portUp: t`not this way: fuel port up`,
@@ -67,7 +67,7 @@ export const words = {
     '2+': t`up`,
     '2-': t`down`,
   },
-  best: t`most room of those allowed`,
+  best: t`most room; port and outlet not up`,
   chosen: t`This way round`,
   choose: t`Tap a way round to see its place.`,
   picture: {
@@ -85,7 +85,7 @@ export const words = {
     fields,
     results: {
       ...LAYS,
-      best: t`Most room of those allowed`,
+      best: t`Most room; port and outlet not up`,
       room_mm: t`Room on every side, this way round`,
       spare_x_mm: t`Could be shifted sideways by`,
       spare_y_mm: t`Could be shifted inwards by`,
