@@ -40,15 +40,18 @@ export function signatureField(ctx, who, onSigned) {
   );
   const when = h('p', { class: 'source' });
   const [name, at] = [`${who}_name`, `${who}_at`];
+  let isTouched = false;
   const show = () => {
     // What is not signed is not “saved” by the other’s signature.
-    when.replaceChildren(...(typed[at] ? [t.at(clock(typed[at])), ' ', kept.mark()] : [t.empty]));
+    const mark = typed[at] || isTouched ? [' ', kept.mark()] : [];
+    when.replaceChildren(typed[at] ? t.at(clock(typed[at])) : t.empty, ...mark);
   };
   /** @param {string} field @param {string} value @param {boolean} now */
   const keep = (field, value, now) => {
     if (value) [typed[field], typed[at]] = [value, new Date().toISOString()];
     else delete typed[field];
     if (!typed[who] && !typed[name]) delete typed[at];
+    isTouched = true;
     kept.changed(now);
     show();
     if (now) onSigned();
