@@ -145,7 +145,12 @@ const WRONG = [
   ['thousands', { 'pipe_fall.length_mm': '1.000,5' }, 'pipe_fall.length_mm', t.notANumber],
   ['an exponent', { 'pump_outlet.low_deg': '1e1' }, 'pump_outlet.low_deg', t.notANumber],
   ['steeper than plumb', { 'pump_outlet.low_deg': '95' }, 'pump_outlet.low_deg', /-90 to 90/],
-  ['low over high', { 'pump_roll.low_deg': '30', 'pump_roll.high_deg': '20' }, 'pump_roll.high_deg', /more than/],
+  [
+    'low over high',
+    { 'pump_roll.low_deg': '30', 'pump_roll.high_deg': '20' },
+    'pump_roll.high_deg',
+    /more than/,
+  ],
   ['no page', { 'pump_outlet.basis': 'manual', 'pump_outlet.source': '' }, 'pump_outlet.source', /page/],
   ['blanks', { 'pump_outlet.basis': 'law', 'pump_outlet.source': '   ' }, 'pump_outlet.source', /clause/],
   [
