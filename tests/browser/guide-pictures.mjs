@@ -29,10 +29,13 @@ b.page.setDefaultTimeout(12_000);
 const empty = await b.page.context().newPage();
 await b.page.bringToFront();
 const taken = [];
-/** @param {string} id of a step */
-async function take(id) {
+/** @param {string} id of a step @param {string} [from] what is to stand at the top */
+async function take(id, from = '') {
   await band(b.page, true);
-  await b.page.evaluate(() => scrollTo(0, 0));
+  await b.page.evaluate((from) => {
+    const top = from ? document.querySelector(from).getBoundingClientRect().top : 0;
+    scrollTo(0, from ? top + scrollY - 4 : 0);
+  }, from);
   const png = await b.page.screenshot();
   await band(b.page, false);
   const webp = await inFewColours(empty, png);

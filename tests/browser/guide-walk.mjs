@@ -75,7 +75,9 @@ async function typed(page, see) {
   await told(page);
 }
 
-/** From the first screen to the record. @param {(id: string) => Promise<void>} see */
+/** From the first screen to the record.
+ * @param {(id: string, from?: string) => Promise<void>} see what is to stand at the top, else the
+ * top of the screen */
 export async function walk(page, see) {
   await at(page, 'start');
   await see('open');
@@ -85,5 +87,5 @@ export async function walk(page, see) {
   await typed(page, see);
   await tap(page, 'record');
   await at(page, 'record');
-  await see('record');
+  await see('record', '[data-name="sha256"]');
 }

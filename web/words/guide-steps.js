@@ -101,6 +101,6 @@ export const steps = [
       t`It shows what was measured, how, by whose limits, and what was not checked. It is no approval.`,
       t`Sign, print it or make a PDF; JSON and table go along as files.`,
     ],
-    alt: t`The record: how many answers of each kind, what it is not, its checksum, the place to sign.`,
+    alt: t`The record, further down: its checksum, what is beyond, the place to sign.`,
   },
 ];
