@@ -2,16 +2,12 @@
 // beside the signatures, on paper.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { words } from '../../web/words/start.js';
-import { serve, tap } from './harness.mjs';
+import { served, tap } from './harness.mjs';
 import { openSection, saved, type } from './plan-page.mjs';
 
-let server;
-before(async () => {
-  server = await serve();
-});
-after(() => server.kill());
+const server = served();
 
 test('what is beyond stands before the first step, first on its sheet, on card, record and paper', async (t) => {
   const { page, faults } = await openSection(t, server, 'place');

@@ -55,6 +55,13 @@ test('a timer outlives a reload and a locked screen, and ends with a sound', asy
   await page.clock.runFor((await left()) * 1000 + 2000);
   assert.match(await page.textContent('.timer-left'), /Over/);
   assert.equal(await page.evaluate(() => window.buzzed), 1);
+  // A reading after the end has the minutes that it came after, not those of the end.
+  await page.clock.runFor(300_000);
+  await beside(page, 'start_co', async () => {
+    await tap(page, 'add-co_check');
+    const minutes = Number(await page.inputValue('[data-row="0"] [data-name="minutes"]'));
+    assert.ok(Math.abs(minutes - (due / 60 + 5)) <= 1, `${minutes} of ${due / 60 + 5}`);
+  });
   assert.deepEqual(faults, []);
 });
 
